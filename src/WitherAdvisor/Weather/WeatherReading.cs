@@ -1,0 +1,22 @@
+namespace WitherAdvisor.Weather;
+
+/// <summary>One reading of the weather, by hand, by instrument or from a forecast. Null is unknown, never 0.</summary>
+/// <param name="Time">The instant it is valid for. Temperature, humidity, wind and pressure are of that instant; rain and radiation of the hour before it.</param>
+/// <param name="DryBulbC">°C.</param>
+/// <param name="DewPointC">°C. Of the three humidities the first known counts: dew point, wet bulb, relative humidity.</param>
+/// <param name="WetBulbC">Thermodynamic wet bulb, °C.</param>
+/// <param name="RelativeHumidity">Fraction, 0 to 1.</param>
+/// <param name="RainMm">Rain of the hour before, mm.</param>
+/// <param name="WindMPerS">At 10 m height, m/s.</param>
+/// <param name="StationPressurePa">At the station's own elevation, Pa.</param>
+/// <param name="ShortwaveWPerM2">Mean global radiation of the hour before, W/m².</param>
+public sealed record WeatherReading(
+    DateTimeOffset Time,
+    double? DryBulbC = null,
+    double? DewPointC = null,
+    double? WetBulbC = null,
+    double? RelativeHumidity = null,
+    double? RainMm = null,
+    double? WindMPerS = null,
+    double? StationPressurePa = null,
+    double? ShortwaveWPerM2 = null);
