@@ -1,0 +1,10 @@
+using WitherAdvisor.Sites;
+
+namespace WitherAdvisor.Store;
+
+/// <summary>A site as kept.</summary>
+/// <param name="Id">Short name chosen by the caller, [a-z0-9-], at most 40 characters.</param>
+/// <param name="Name">For people.</param>
+/// <param name="TimeZone">IANA zone, for display.</param>
+/// <param name="Site">What the advice needs of it.</param>
+public sealed record StoredSite(string Id, string Name, string TimeZone, Site Site);

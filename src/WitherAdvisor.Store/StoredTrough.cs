@@ -1,0 +1,6 @@
+using WitherAdvisor.Troughs;
+
+namespace WitherAdvisor.Store;
+
+/// <summary>A trough as kept; its id is unique within its site.</summary>
+public sealed record StoredTrough(string SiteId, string Id, string Name, Trough Trough);
