@@ -9,13 +9,16 @@ public static class Advisor
 {
     private const double OnTimeHours = 0.25;
 
+    /// <summary>Air is looked for this far past the latest stop, h, so that cases that lag can be followed to their end.</summary>
+    private const double HoursBeyond = 6;
+
     /// <summary>Advice for a batch. Pure: the same request always gives the same answer.</summary>
     public static AdviceOutcome Advise(AdviceRequest request)
     {
         LeafEstimate leaf = EstimateLeaf(request);
         Batch batch = request.Batch;
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, request.Forecast, Math.Max(longest, 1));
+        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, request.Forecast, Math.Max(longest, 1) + HoursBeyond);
         IReadOnlyList<Assumption> assumptions = [.. leaf.Missing, .. ahead.Assumptions];
         if (ahead.Night is not { } night)
         {

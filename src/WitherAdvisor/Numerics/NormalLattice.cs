@@ -27,10 +27,10 @@ internal static class NormalLattice
     private static readonly double[] TailBottom =
         [7.784695709041462e-03, 3.224671290700398e-01, 2.445134137142996, 3.754408661907416, 1];
 
-    /// <summary>Draws of <see cref="Dimensions"/> numbers each.</summary>
-    public static IEnumerable<double[]> Draws(int count)
+    /// <summary>Pairs of draws of <see cref="Dimensions"/> numbers each, one the mirror of the other, so that none leans to a side.</summary>
+    public static IEnumerable<double[]> MirroredDraws(int pairs)
     {
-        for (int i = 1; i <= count; i++)
+        for (int i = 1; i <= pairs; i++)
         {
             var draw = new double[Dimensions];
             double power = 1;
@@ -42,6 +42,7 @@ internal static class NormalLattice
             }
 
             yield return draw;
+            yield return Array.ConvertAll(draw, deviate => -deviate);
         }
     }
 

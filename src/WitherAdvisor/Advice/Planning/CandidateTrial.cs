@@ -10,6 +10,9 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// <summary>Longest first: people keep whole hours.</summary>
     private static readonly int[] TurnIntervals = [6, 4, 3, 2, 1];
 
+    /// <summary>Leaf under air this little above the ambient, K, needs no cooling before rolling.</summary>
+    private const double WorthCoolingK = 2.5;
+
     private readonly SaturationTable saturation = new(problem.Night.PressurePa, problem.Night.Hours[0].Formulation);
     private readonly Dictionary<double, HeldAir> held = [];
     private readonly HeldAir ambient = HeldAir.Ambient(problem.Night);
@@ -95,9 +98,11 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// </summary>
     private double CoolingDelayHours(double hour, HeldAir main)
     {
-        double drying = Deficit(main.At(hour));
-        double share = drying > 0 ? Deficit(ambient.At(hour)) / drying : 1;
-        return problem.Style.CoolingHours * (1 - Math.Min(share, 1));
+        InletAir heated = main.At(hour);
+        InletAir cool = ambient.At(hour);
+        return heated.DryBulbC - cool.DryBulbC < WorthCoolingK
+            ? 0
+            : problem.Style.CoolingHours * (1 - Math.Min(Deficit(cool) / Deficit(heated), 1));
     }
 
     private double Deficit(InletAir air) => Math.Max(

@@ -12,6 +12,12 @@ internal static class Checks
     /// <summary>Under this, K, a change is not worth a walk to the damper.</summary>
     private const double SmallestChangeK = 0.3;
 
+    /// <summary>Over this, K, the answer is another time, not other air.</summary>
+    private const double LargestChangeK = 3;
+
+    /// <summary>With less time left than this, h, other air comes too late.</summary>
+    private const double LeastTimeLeftHours = 2;
+
     public static IReadOnlyList<WeighingCheck> For(PlanProblem problem, Candidate chosen, WrittenPlan plan, Ensemble ensemble) =>
         [.. Hours(plan.Plan.StopHour).Select(hour => At(problem, chosen, plan, ensemble, hour))];
 
@@ -53,7 +59,8 @@ internal static class Checks
         double left = plan.Plan.StopHour - hour;
         double wantedK = chosen.DifferenceK * Math.Max(ready - hour, 0) / left;
         double changeK = (wantedK - chosen.DifferenceK) / DifferencePerKelvin;
-        return new(ready, Math.Abs(changeK) >= SmallestChangeK && IsAllowed(problem, plan, hour, wantedK, changeK) ? changeK : null);
+        bool worthIt = left >= LeastTimeLeftHours && Math.Abs(changeK) is >= SmallestChangeK and <= LargestChangeK;
+        return new(ready, worthIt && IsAllowed(problem, plan, hour, wantedK, changeK) ? changeK : null);
     }
 
     private static bool IsAllowed(PlanProblem problem, WrittenPlan plan, double hour, double wantedK, double changeK)

@@ -3,7 +3,10 @@ using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Advice.Planning;
 
-/// <summary>How the plan would differ without each factor: the same search, one thing changed.</summary>
+/// <summary>
+/// How the plan would differ without each factor: one thing changed and the same hygrometric difference held, so that
+/// the hours tell of that thing alone. Without the wanted time the whole search is run again.
+/// </summary>
 internal static class Effects
 {
     private const double ThinnerShare = 0.8;
@@ -19,9 +22,9 @@ internal static class Effects
         double plenumC = PlenumC(problem, chosen);
         foreach ((string code, PlanProblem without) in Changed(problem, droughtMoistureChange))
         {
-            PlanSearch search = PlanSearch.Run(without);
-            simulated += search.Trial.Simulated;
-            FactorEffect effect = search.Best is { } other
+            (Candidate? other, int beds) = Other(problem, without, chosen);
+            simulated += beds;
+            FactorEffect effect = other is not null
                 ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other) - plenumC, other.TurnIntervalHours)
                 : new(code, null, null, null);
             if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
@@ -31,6 +34,19 @@ internal static class Effects
         }
 
         return (effects, simulated);
+    }
+
+    private static (Candidate? Plan, int Simulated) Other(PlanProblem problem, PlanProblem without, Candidate chosen)
+    {
+        if (without.ReadyByHour != problem.ReadyByHour)
+        {
+            PlanSearch search = PlanSearch.Run(without);
+            return (search.Best, search.Trial.Simulated);
+        }
+
+        var trial = new CandidateTrial(without);
+        Candidate other = trial.Try(chosen.DifferenceK, chosen.SurfaceDifferenceK, chosen.FanShare);
+        return (other.HeatedHoursToTarget is null ? null : other, trial.Simulated);
     }
 
     private static IEnumerable<(string Code, PlanProblem Without)> Changed(PlanProblem problem, double droughtMoistureChange)

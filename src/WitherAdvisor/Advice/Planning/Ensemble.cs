@@ -1,4 +1,5 @@
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Numerics;
 using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Advice.Planning;
@@ -33,7 +34,7 @@ internal sealed class Ensemble
         PlanProblem problem = trial.Problem;
         // From the trial to the plan as written: the cooling hours, and the rounding of the stop.
         double afterHeated = plan.Plan.StopHour - (chosen.HeatedHoursToTarget ?? plan.Plan.StopHour);
-        foreach (double[] draw in NormalLattice.Draws(Members))
+        foreach (double[] draw in NormalLattice.MirroredDraws(Members / 2))
         {
             LeafState leaf = Drawn(problem.Leaf, draw[0] * tissueDeviation, draw[1] * surfaceDeviation);
             BedSetup setup = Bed(trial, problem, chosen, leaf, draw);

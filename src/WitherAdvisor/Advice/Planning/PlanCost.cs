@@ -12,7 +12,7 @@ internal static class PlanCost
     private const double PerPointOffTarget = 1;
     private const double PerPointOverTheSpread = 2;
     private const double PerKWhPerKg = 0.1;
-    private const double PerTurn = 0.02;
+    private const double PerTurn = 0.005;
 
     /// <summary>A quarter of an hour either way is on time.</summary>
     private const double OnTimeHours = 0.25;

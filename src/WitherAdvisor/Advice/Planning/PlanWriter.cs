@@ -42,7 +42,7 @@ internal sealed class PlanWriter
         IReadOnlyList<PlanStage> stages = Stages(stop);
         double flow = problem.Trough.AirflowM3PerSM2 * problem.Trough.AreaM2 * chosen.FanShare;
         IReadOnlyList<AirSetting> settings = AirSettings.For(problem.Night, stages, PlenumFor, problem.HotAirC, flow);
-        IReadOnlyList<double> turns = Turns(stop);
+        List<double> turns = Turns(stop);
         double withered = problem.DryMassKgPerM2 * (1 + wither.FinalWaterDryBasis);
         return new(
             new(
