@@ -50,7 +50,7 @@ internal static class HardLimits
             return new(LimitKind.LongestTimeSincePlucking, problem.LongestHours, null);
         }
 
-        return finalMoistureWetBasis < target - TargetToleranceWetBasis
+        return stopHour < problem.ShortestHours || finalMoistureWetBasis < target - TargetToleranceWetBasis
             ? new(LimitKind.ShortestTimeSincePlucking, problem.ShortestHours, null)
             : null;
     }

@@ -54,12 +54,16 @@ internal sealed class PlanWriter
             Moisture.WetBasis(wither.FinalWaterDryBasis));
     }
 
-    /// <summary>A stop on the clock, inside the limits.</summary>
+    /// <summary>A stop on the clock where the limits leave room for one, and inside them always.</summary>
     private double Clock(double hour)
     {
-        double earliest = Math.Ceiling(Math.Max(problem.ShortestHours, 0) * PartsOfAnHour) / PartsOfAnHour;
-        double latest = Math.Floor(problem.LongestHours * PartsOfAnHour) / PartsOfAnHour;
-        return Math.Max(Math.Min(Math.Max(Math.Round(hour * PartsOfAnHour) / PartsOfAnHour, earliest), latest), 1 / PartsOfAnHour);
+        double earliest = Math.Max(problem.ShortestHours, 0);
+        double latest = problem.LongestHours;
+        double clockEarliest = Math.Ceiling(Math.Max(earliest * PartsOfAnHour, 1)) / PartsOfAnHour;
+        double clockLatest = Math.Floor(latest * PartsOfAnHour) / PartsOfAnHour;
+        return clockEarliest <= clockLatest
+            ? Math.Clamp(Math.Round(hour * PartsOfAnHour) / PartsOfAnHour, clockEarliest, clockLatest)
+            : Math.Clamp(hour, earliest, latest);
     }
 
     private FixedWither Run(double stop) => FixedWither.Run(
