@@ -8,6 +8,7 @@ public sealed class ConcurrentUseTests : IDisposable
     private const int Writers = 8;
     private const int WritesEach = 50;
     private readonly TemporaryStore store = new();
+    private readonly TaskCompletionSource someSeen = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     [Fact]
     public async Task Every_write_of_many_lands_and_readers_meanwhile_see_whole_batches()
@@ -28,6 +29,12 @@ public sealed class ConcurrentUseTests : IDisposable
     {
         for (var write = 0; write < WritesEach; write++)
         {
+            if (write == WritesEach - 1)
+            {
+                // So that on any machine a reader looks in before the end.
+                await someSeen.Task.WaitAsync(Cancel);
+            }
+
             var id = $"{writer}-{write}";
             await store.Batches.Add(Batch(id), AdviceFor($"advice for {id}", id), Cancel);
         }
@@ -37,18 +44,34 @@ public sealed class ConcurrentUseTests : IDisposable
     private async Task<List<int>> LookUntil(Task done)
     {
         var looks = new List<int>();
-        while (!done.IsCompleted)
+        try
         {
-            var seen = await store.Batches.List("hill", int.MaxValue, Cancel);
-            foreach (var batch in seen.Take(5))
+            while (!done.IsCompleted)
             {
-                Assert.Single(await store.Batches.ListAdvice(batch.Id, Cancel));
+                looks.Add(await Look());
+                if (looks[^1] > 0)
+                {
+                    someSeen.TrySetResult();
+                }
             }
-
-            looks.Add(seen.Count);
+        }
+        finally
+        {
+            someSeen.TrySetResult();
         }
 
         return looks;
+    }
+
+    private async Task<int> Look()
+    {
+        var seen = await store.Batches.List("hill", int.MaxValue, Cancel);
+        foreach (var batch in seen.Take(5))
+        {
+            Assert.Single(await store.Batches.ListAdvice(batch.Id, Cancel));
+        }
+
+        return seen.Count;
     }
 
     public void Dispose() => store.Dispose();
