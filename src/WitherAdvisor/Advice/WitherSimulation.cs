@@ -30,7 +30,7 @@ public static class WitherSimulation
             wither.Curve, settings, wither.Log.TargetHour, wither.Log.SurfaceDryHour,
             Moisture.WetBasis(wither.FinalWaterDryBasis), wither.Log.LargestSpreadWetBasis,
             withered / request.GreenWeightKg, withered * (1 + request.Leaf.SurfaceWaterKgPerKg) / request.GreenWeightKg,
-            AirSettings.HeatKWh(settings, stop), Notices(request.Site.Style, settings, wither.Log.SurfaceDryHour));
+            AirSettings.HeatKWh(settings, stop), Notices(request.Site.Style, settings, wither.Log.SurfaceDryHour ?? stop));
     }
 
     private static BedSetup Bed(SimulationRequest request, Night night) => new(
@@ -74,7 +74,7 @@ public static class WitherSimulation
     };
 
     /// <summary>The caller may try anything; what no advice would do is said.</summary>
-    private static List<LimitNotice> Notices(WitherStyle style, IReadOnlyList<AirSetting> settings, double? surfaceDryHour)
+    private static List<LimitNotice> Notices(WitherStyle style, IReadOnlyList<AirSetting> settings, double surfaceDryHour)
     {
         var notices = new List<LimitNotice>();
         double hottest = settings.Max(setting => setting.Plenum.DryBulbC);

@@ -50,10 +50,11 @@ internal sealed class CandidateTrial(PlanProblem problem)
         int turns = (int)Math.Floor(stop / interval);
         double cost = PlanCost.OfAir(problem, differenceK, surfaceDifferenceK, fanShare)
             + PlanCost.OfResult(problem, stop, final, log.LargestSpreadWetBasis, heat, turns);
-        LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, log.SurfaceDryHour)
+        double surfaceEnd = Math.Min(Math.Floor((log.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff);
+        LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, surfaceEnd)
             ?? HardLimits.BrokenByStop(problem, stop, final);
         return new(
-            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, log.SurfaceDryHour,
+            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, surfaceEnd,
             final, log.LargestSpreadWetBasis, heat, cost, broken);
     }
 

@@ -82,7 +82,7 @@ internal static class Effects
     /// <summary>Plenum dry bulb when the main stage begins.</summary>
     private static double PlenumC(PlanProblem problem, Candidate candidate)
     {
-        AirState ambient = problem.Night.At(Math.Min(candidate.SurfaceDryHour ?? 0, candidate.StopHour));
+        AirState ambient = problem.Night.At(candidate.SurfaceEndHour);
         return HeldAir.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
     }
 }

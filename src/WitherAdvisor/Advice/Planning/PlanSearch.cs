@@ -91,7 +91,7 @@ internal sealed class PlanSearch
 
     private static IEnumerable<double> SurfaceDifferences(PlanProblem problem, double differenceK)
     {
-        double ceiling = HardLimits.DifferenceCeilingK(problem.Style, 0, null);
+        double ceiling = HardLimits.DifferenceCeilingK(problem.Style, 0, double.PositiveInfinity);
         bool wet = problem.Leaf.SurfaceWaterKgPerKg > 0;
         return SurfaceBoostsK.Where(boost => boost == 0 || (wet && differenceK + boost <= ceiling)).Select(boost => differenceK + boost);
     }

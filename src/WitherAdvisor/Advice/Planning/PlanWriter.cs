@@ -88,8 +88,7 @@ internal sealed class PlanWriter
     private List<PlanStage> Stages(double stop)
     {
         double heatOff = HeatOff(stop);
-        // Down to the quarter hour, so that air meant for wet leaf never blows on dry.
-        double surfaceEnd = Math.Min(Math.Floor((chosen.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff);
+        double surfaceEnd = Math.Min(chosen.SurfaceEndHour, heatOff);
         var stages = new List<PlanStage>();
         if (surfaceEnd > 0)
         {

@@ -19,7 +19,7 @@ public static class AnyProblem
         from moisture in AnyAir.Between(0.70, 0.85)
         from surface in Gen.Frequency((1, Gen.Constant(0.0)), (2, AnyAir.Between(0, 0.35)))
         from load in AnyAir.Between(8, 40)
-        from airflow in AnyAir.Between(0.05, 0.5)
+        from airflow in AnyAir.Between(0.08, 0.5)
         from slowest in Gen.Elements(1, 0.7, 0.4)
         from style in Styles
         from shortest in AnyAir.Between(-3, 12)
