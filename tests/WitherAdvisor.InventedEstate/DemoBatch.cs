@@ -56,16 +56,16 @@ public sealed record DemoBatch(
         ["readings"] = $"{Stretch}.csv",
         ["rain_totals"] = $"{Stretch}-rain-totals.json",
         ["forecast"] = ForecastFile,
-        ["trough"] = Trough,
         ["batch"] = new JsonObject
         {
+            ["trough"] = Trough,
             ["label"] = new JsonObject
             {
                 ["division"] = "Invented division",
                 ["field"] = Field,
                 ["cultivar"] = "Invented clone 1",
                 ["bush_age"] = "mature",
-                ["standard"] = Standard,
+                ["leaf_standard"] = Standard,
             },
             ["plucked_from"] = Instants.Text(PluckedFrom),
             ["plucked_to"] = Instants.Text(PluckedTo),
