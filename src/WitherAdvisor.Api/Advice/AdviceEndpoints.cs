@@ -25,21 +25,24 @@ internal static class AdviceEndpoints
     }
 
     /// <summary>Advice from what the request carries, and nothing else. Nothing is kept.</summary>
-    private static IResult PostAdvice(Body<AdviceInput> body) => Json(AdviceRecipe.Make(body.Value));
+    private static ContentHttpResult PostAdvice(Body<AdviceInput> body) =>
+        Json(AdviceRecipe.Make(AdviceRecipe.Write(body.Value)));
 
     /// <summary>An advice, byte for byte as it was given.</summary>
-    private static async Task<IResult> GetAdvice(string advice, IBatchStore store, CancellationToken cancel) =>
+    private static async Task<Results<ContentHttpResult, ProblemResult>> GetAdvice(
+        string advice, IBatchStore store, CancellationToken cancel) =>
         await store.FindAdvice(advice, cancel) is { } found ? Json(found.AnswerJson) : Problem.Unknown("advice", advice);
 
     /// <summary>All that an advice was made of: sent to /v1/advice it gives the same answer.</summary>
-    private static async Task<IResult> GetInput(string advice, IBatchStore store, CancellationToken cancel) =>
+    private static async Task<Results<ContentHttpResult, ProblemResult>> GetInput(
+        string advice, IBatchStore store, CancellationToken cancel) =>
         await store.FindAdvice(advice, cancel) is { } found ? Json(found.RequestJson) : Problem.Unknown("advice", advice);
 
     /// <summary>
     /// Makes an advice anew from its kept inputs. The header Replay-Identical says whether it came out byte for
     /// byte as it was given; after a change of the model it may not.
     /// </summary>
-    private static async Task<IResult> PostReplay(
+    private static async Task<Results<ContentHttpResult, ProblemResult>> PostReplay(
         string advice, IBatchStore store, HttpResponse response, CancellationToken cancel)
     {
         if (await store.FindAdvice(advice, cancel) is not { } found)
@@ -47,7 +50,7 @@ internal static class AdviceEndpoints
             return Problem.Unknown("advice", advice);
         }
 
-        string replayed = AdviceKeeping.Replay(found);
+        string replayed = AdviceRecipe.Make(found.RequestJson);
         response.Headers[IdenticalHeader] = replayed == found.AnswerJson ? "true" : "false";
         return Json(replayed);
     }
@@ -83,7 +86,5 @@ internal static class AdviceEndpoints
         return TypedResults.Created($"/v1/advice/{advice.Id}", KeptAdviceAnswer.Of(advice));
     }
 
-    private static IResult Json(byte[] utf8) => TypedResults.Bytes(utf8, MediaTypeNames.Application.Json);
-
-    private static IResult Json(string text) => TypedResults.Text(text, MediaTypeNames.Application.Json);
+    private static ContentHttpResult Json(string text) => TypedResults.Text(text, MediaTypeNames.Application.Json);
 }

@@ -1,9 +1,8 @@
-using System.Text;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Advice;
 
-/// <summary>Makes advice that is kept with its inputs, and makes it again from them.</summary>
+/// <summary>Makes advice that is kept with its inputs.</summary>
 internal sealed class AdviceKeeping(
     ISiteStore sites, IBatchStore batches, GatheredInput gathered, TimeProvider clock)
 {
@@ -11,11 +10,9 @@ internal sealed class AdviceKeeping(
     public async Task<StoredAdvice> Make(
         StoredSite site, StoredTrough trough, StoredBatch batch, CancellationToken cancel)
     {
-        AdviceInput input = await gathered.For(site, trough, batch, cancel);
-        byte[] kept = AdviceRecipe.Write(input);
-        byte[] answer = AdviceRecipe.Make(kept);
+        string kept = AdviceRecipe.Write(await gathered.For(site, trough, batch, cancel));
         DateTimeOffset now = clock.GetUtcNow();
-        return new(NewId(now), batch.Id, now, ModelVersion.Current, Text(kept), Text(answer));
+        return new(NewId(now), batch.Id, now, ModelVersion.Current, kept, AdviceRecipe.Make(kept));
     }
 
     /// <summary>Advice for a batch once more, kept beside what was advised before.</summary>
@@ -30,12 +27,6 @@ internal sealed class AdviceKeeping(
         return advice;
     }
 
-    /// <summary>The answer made anew from what was kept.</summary>
-    public static string Replay(StoredAdvice advice) =>
-        Text(AdviceRecipe.Make(Encoding.UTF8.GetBytes(advice.RequestJson)));
-
     /// <summary>Ids sort by the time they were made at.</summary>
     public static string NewId(DateTimeOffset now) => Guid.CreateVersion7(now).ToString();
-
-    private static string Text(byte[] utf8) => Encoding.UTF8.GetString(utf8);
 }

@@ -5,23 +5,27 @@ using WitherAdvisor.Api.Http;
 namespace WitherAdvisor.Api.Advice;
 
 /// <summary>
-/// The one way from what went in to what comes out, as bytes. Every advice, kept or not, first or replayed, takes
+/// The one way from what went in to what comes out, as JSON. Every advice, kept or not, first or replayed, takes
 /// it, so that a kept advice can be made again byte for byte.
 /// </summary>
 internal static class AdviceRecipe
 {
     /// <summary>What went in, as it is kept.</summary>
-    public static byte[] Write(AdviceInput input) => JsonSerializer.SerializeToUtf8Bytes(input, JsonRules.Input);
+    public static string Write(AdviceInput input) => JsonSerializer.Serialize(input, JsonRules.Input);
 
     /// <summary>The answer to what was kept.</summary>
-    public static byte[] Make(ReadOnlySpan<byte> keptInput)
+    public static string Make(string keptInput)
     {
-        AdviceInput input = JsonSerializer.Deserialize<AdviceInput>(keptInput, JsonRules.Input)!;
-        AdviceOutcome outcome = Advisor.Advise(AdviceInputMapping.ToDomain(input));
+        AdviceInput input = Read(keptInput);
         WitherClock clock = new(input.Site.TimeZone, input.Batch.LoadedAt);
-        return JsonSerializer.SerializeToUtf8Bytes(AdviceAnswerMapping.ToAnswer(outcome, clock), JsonRules.Answer);
+        return JsonSerializer.Serialize(AdviceAnswerMapping.ToAnswer(Outcome(input), clock), JsonRules.Answer);
     }
 
-    /// <summary>The answer to a request that is not kept.</summary>
-    public static byte[] Make(AdviceInput input) => Make(Write(input));
+    /// <summary>The same as the domain has it, for pages that show it in a person's units.</summary>
+    public static AdviceOutcome Outcome(string keptInput) => Outcome(Read(keptInput));
+
+    private static AdviceOutcome Outcome(AdviceInput input) => Advisor.Advise(AdviceInputMapping.ToDomain(input));
+
+    private static AdviceInput Read(string keptInput) =>
+        JsonSerializer.Deserialize<AdviceInput>(keptInput, JsonRules.Input)!;
 }

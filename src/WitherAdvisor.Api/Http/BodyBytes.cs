@@ -23,7 +23,7 @@ internal static class BodyBytes
                 return new(null, Problem.TooLarge(Most));
             }
 
-            whole.Write(part, 0, read);
+            await whole.WriteAsync(part.AsMemory(0, read), cancel);
         }
 
         return new(whole.ToArray(), null);

@@ -5,7 +5,7 @@ namespace WitherAdvisor.Api.Input;
 /// <summary>An object of named fields; anything else in it is refused.</summary>
 internal sealed record ObjectShape(IReadOnlyList<FieldShape> Fields) : Shape
 {
-    public override string Allowed => "an object with: " + string.Join(", ", Fields.Select(field => field.Name));
+    public override string Allowed => "an object with: " + string.Join(", ", Fields.Select(known => known.Name));
 
     public override void Check(JsonElement value, string path, ICollection<FieldError> errors)
     {

@@ -44,7 +44,7 @@ public record SiteInput : ICrossChecked
     /// <summary>What the site steers by and its limits; the short style when left out.</summary>
     public StyleInput? Style { get; init; }
 
-    public virtual IEnumerable<FieldError> CrossCheck()
+    public IEnumerable<FieldError> CrossCheck()
     {
         if (DateTimeZoneProviders.Tzdb.GetZoneOrNull(TimeZone) is null)
         {
