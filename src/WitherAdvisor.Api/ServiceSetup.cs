@@ -18,6 +18,7 @@ internal static class ServiceSetup
     public static void AddWitherAdvisor(this WebApplicationBuilder builder)
     {
         builder.ListenOnLoopbackUnlessTold();
+        builder.LogOnlyWhatMatters();
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
         builder.Services.AddScoped<GatheredInput>();

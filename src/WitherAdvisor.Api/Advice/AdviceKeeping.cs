@@ -11,7 +11,7 @@ internal sealed class AdviceKeeping(
         StoredSite site, StoredTrough trough, StoredBatch batch, CancellationToken cancel)
     {
         string kept = AdviceRecipe.Write(await gathered.For(site, trough, batch, cancel));
-        DateTimeOffset now = clock.GetUtcNow();
+        DateTimeOffset now = clock.NowInMilliseconds();
         return new(NewId(now), batch.Id, now, ModelVersion.Current, kept, AdviceRecipe.Make(kept));
     }
 

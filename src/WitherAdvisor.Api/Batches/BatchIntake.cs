@@ -1,3 +1,4 @@
+using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Store;
@@ -28,7 +29,7 @@ internal sealed class BatchIntake(ISiteStore sites, IBatchStore batches, AdviceK
     private async Task<IntakeOutcome> Keep(
         StoredSite site, StoredTrough trough, BatchOnTroughInput input, CancellationToken cancel)
     {
-        DateTimeOffset now = clock.GetUtcNow();
+        DateTimeOffset now = clock.NowInMilliseconds();
         StoredBatch batch = new(AdviceKeeping.NewId(now), site.Id, trough.Id, BatchMapping.ToDomain(input), now);
         IReadOnlyList<StoredBatch> lying = await batches.OnTrough(site.Id, trough.Id, input.LoadedAt, cancel);
         StoredAdvice advice = await keeping.Make(site, trough, batch, cancel);

@@ -2,7 +2,6 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
-using System.Text.Unicode;
 
 namespace WitherAdvisor.Api.Http;
 
@@ -30,7 +29,8 @@ internal static class JsonRules
         options.RespectNullableAnnotations = true;
         options.RespectRequiredConstructorParameters = true;
         options.MaxDepth = DeepestNesting;
-        options.Encoder = JavaScriptEncoder.Create(UnicodeRanges.All);
+        // Unsafe only inside HTML, where no JSON of this service stands; people read °C and quotes as they are.
+        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new Rfc3339Converter());
         options.Converters.Add(new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false));
         options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { ComputedNumbers.Round } };

@@ -36,6 +36,12 @@ public sealed record FieldError
     public static FieldError Missing(string field, string allowed) =>
         new() { Field = field, Allowed = allowed, Message = $"{field} is missing; give {allowed}." };
 
+    public static FieldError Unknown(string field, JsonElement given, IEnumerable<string> known)
+    {
+        FieldError error = Of(field, given, "one of the fields: " + string.Join(", ", known));
+        return error with { Message = $"{error.Field} is not known; allowed is {error.Allowed}." };
+    }
+
     /// <summary>The same error, seen from outside the object or list that it was found in.</summary>
     public FieldError Inside(string outer) => At(FieldPath.Join(outer, Field));
 

@@ -34,8 +34,7 @@ internal sealed record ObjectShape(IReadOnlyList<FieldShape> Fields) : Shape
         FieldShape? field = Fields.FirstOrDefault(field => field.Name == property.Name);
         if (field is null)
         {
-            errors.Add(FieldError.Of(at, property.Value, "nothing: no such field; known here are "
-                + string.Join(", ", Fields.Select(known => known.Name))));
+            errors.Add(FieldError.Unknown(at, property.Value, Fields.Select(known => known.Name)));
         }
         else if (!seen.Add(property.Name))
         {

@@ -1,5 +1,4 @@
 using Microsoft.OpenApi;
-using Swashbuckle.AspNetCore.Swagger;
 
 namespace WitherAdvisor.Api.OpenApi;
 
@@ -9,7 +8,6 @@ internal static class ApiDocument
     public static void AddApiDocument(this IServiceCollection services)
     {
         services.AddEndpointsApiExplorer();
-        services.Configure<SwaggerOptions>(document => document.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
         services.AddSwaggerGen(document =>
         {
             document.SwaggerDoc("v1", Title());
@@ -19,6 +17,8 @@ internal static class ApiDocument
             document.UseInlineDefinitionsForEnums();
             document.UseAllOfToExtendReferenceSchemas();
             document.SchemaFilter<FieldFilter>();
+            document.SchemaFilter<OpenAnswerFilter>();
+            document.OperationFilter<PathFilter>();
             document.OperationFilter<QueryFilter>();
             document.OperationFilter<ProblemFilter>();
         });
@@ -26,7 +26,9 @@ internal static class ApiDocument
 
     public static void MapApiDocument(this WebApplication app)
     {
-        app.MapSwagger("/openapi/{documentName}.json");
+        app.MapSwagger(
+            "/openapi/{documentName}.json",
+            document => document.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
         app.UseSwaggerUI(pages =>
         {
             pages.SwaggerEndpoint("/openapi/v1.json", "WitherAdvisor v1");

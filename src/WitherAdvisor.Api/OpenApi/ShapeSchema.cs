@@ -23,10 +23,19 @@ internal static class ShapeSchema
             case ListShape list:
                 schema.MinItems = list.Fewest;
                 schema.MaxItems = list.Most;
-                Write((OpenApiSchema)schema.Items!, list.Item);
+                WriteItem(schema.Items, list.Item);
                 break;
             default:
                 break;
+        }
+    }
+
+    private static void WriteItem(IOpenApiSchema? item, Shape shape)
+    {
+        // Items that are objects stand elsewhere in the document, with schemas of their own.
+        if (item is OpenApiSchema schema)
+        {
+            Write(schema, shape);
         }
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Store;
 using WitherAdvisor.Weather;
@@ -48,7 +49,7 @@ internal static class WeatherEndpoints
         }
 
         List<WeatherReading> readings = [.. body.Value.Select(ReadingMapping.ToDomain)];
-        int added = await store.SaveReadings(site, query.Value.Kind, readings, clock.GetUtcNow(), cancel);
+        int added = await store.SaveReadings(site, query.Value.Kind, readings, clock.NowInMilliseconds(), cancel);
         return TypedResults.Ok(new SavedReadingsAnswer { Received = readings.Count, New = added });
     }
 
@@ -63,7 +64,7 @@ internal static class WeatherEndpoints
         }
 
         List<RainTotal> totals = [.. body.Value.Select(total => total.ToDomain())];
-        await store.SaveRainTotals(site, totals, clock.GetUtcNow(), cancel);
+        await store.SaveRainTotals(site, totals, clock.NowInMilliseconds(), cancel);
         return TypedResults.Ok(new SavedRainTotalsAnswer { Received = totals.Count });
     }
 }
