@@ -1,0 +1,42 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Api.Wording;
+
+/// <summary>Estimates of the leaf in words: value, error, where it is from and what it is made of.</summary>
+public static class EstimateWording
+{
+    private static readonly Dictionary<string, string> Pieces = new(StringComparer.Ordinal)
+    {
+        ["rain"] = "rain",
+        ["dew"] = "dew",
+        ["drought"] = "drought",
+        ["standard"] = "standard of plucking",
+        ["cultivar"] = "cultivar",
+        ["time_since_plucking"] = "drying since it was plucked",
+    };
+
+    public static string Origin(EstimateOrigin origin) => origin switch
+    {
+        EstimateOrigin.Measured => "measured",
+        EstimateOrigin.ByFeel => "judged by hand",
+        EstimateOrigin.FromWeather => "worked out from the weather",
+        EstimateOrigin.Assumed => "assumed: nothing was known",
+        _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "No words for this origin."),
+    };
+
+    public static string Piece(string code) => Pieces.GetValueOrDefault(code) ?? Codes.Plain(code);
+
+    public static string SurfaceWater(Estimate estimate) =>
+        $"Water on the leaf: {Figures.Percent(estimate.Value, 1)} ± {Figures.Fixed(estimate.StandardDeviation * 100, 1)} of the leaf's own weight, "
+        + $"{Origin(estimate.Origin)}{MadeOf(estimate)}.";
+
+    public static string TissueMoisture(Estimate estimate) =>
+        $"Water in the leaf: {Figures.Percent(estimate.Value, 1)} ± {Figures.Fixed(estimate.StandardDeviation * 100, 1)} moisture (wet basis), "
+        + $"{Origin(estimate.Origin)}{MadeOf(estimate)}.";
+
+    private static string MadeOf(Estimate estimate) => estimate.Contributions.Count == 0
+        ? ""
+        : ": " + string.Join(", ", estimate.Contributions.Select(piece => $"{Piece(piece.Code)} {Points(piece.Amount)}"));
+
+    private static string Points(double amount) => Figures.Fixed(amount * 100, 1);
+}
