@@ -8,11 +8,11 @@ public static class CheckWording
     private const double NoKelvin = 0.05;
 
     /// <summary>"Ready about Tue 22:40 on this air; to be back on time set the plenum 1.5 °C cooler."</summary>
-    public static string Sentence(CheckResponse response, DateTimeOffset loadedAt, SiteClock clock, PersonUnits units) =>
+    public static string Sentence(CheckResponse response, DateTimeOffset loadedAt, WallClock clock, PersonUnits units) =>
         $"{Ready(response.ReadyHour, loadedAt, clock)}; {Set(response.PlenumDryBulbChangeK, units)}.";
 
-    private static string Ready(double? hour, DateTimeOffset loadedAt, SiteClock clock) => hour is { } known
-        ? $"ready about {clock.DayAndClock(SiteClock.ToFiveMinutes(loadedAt.AddHours(known)))} on this air"
+    private static string Ready(double? hour, DateTimeOffset loadedAt, WallClock clock) => hour is { } known
+        ? $"ready about {clock.DayAndClock(WallClock.ToFiveMinutes(loadedAt.AddHours(known)))} on this air"
         : "on this air it does not get ready";
 
     private static string Set(double? change, PersonUnits units) => change switch

@@ -13,13 +13,6 @@ public static class Figures
     /// <summary>"2.4 h".</summary>
     public static string Hours(double hours) => $"{Fixed(hours, 1)} h";
 
-    /// <summary>"12 h 25 min", to five minutes: a wither is not known closer.</summary>
-    public static string HoursAndMinutes(double hours)
-    {
-        int minutes = (int)Math.Round(hours * 12) * 5;
-        return minutes % 60 == 0 ? $"{minutes / 60} h" : $"{minutes / 60} h {minutes % 60} min";
-    }
-
     /// <summary>A fraction as "18 %".</summary>
     public static string Percent(double fraction, int decimals = 0) => $"{Fixed(fraction * 100, decimals)} %";
 

@@ -49,7 +49,7 @@ public static class LeafWording
     };
 
     /// <summary>"Lower division, field 7" with what else is known.</summary>
-    public static string Label(LeafLabel label) => string.Join(" · ", Pieces(label));
+    public static string Label(LeafLabel label) => string.Join(", ", Pieces(label));
 
     private static IEnumerable<string> Pieces(LeafLabel label)
     {

@@ -5,7 +5,7 @@ using NodaTime.TimeZones;
 namespace WitherAdvisor.Api.Wording;
 
 /// <summary>The clock on the loft's wall: 24 hours, the site's own zone.</summary>
-public sealed class SiteClock
+public sealed class WallClock
 {
     private static readonly LocalDatePattern DateInput = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM-dd");
     private static readonly LocalTimePattern TimeInput = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
@@ -15,7 +15,7 @@ public sealed class SiteClock
     private readonly DateTimeZone zone;
 
     /// <summary>From an IANA name; UTC stands in for one that this build's zone data does not know.</summary>
-    public SiteClock(string timeZone) => zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(timeZone) ?? DateTimeZone.Utc;
+    public WallClock(string timeZone) => zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(timeZone) ?? DateTimeZone.Utc;
 
     /// <summary>The zone that times are shown in.</summary>
     public string ZoneName => zone.Id;
@@ -32,15 +32,8 @@ public sealed class SiteClock
     /// <summary>As a date field holds it, "2026-11-24".</summary>
     public string DateField(DateTimeOffset time) => DateInput.Format(Local(time).Date);
 
-    /// <summary>Minutes since midnight, with seconds as their part.</summary>
-    public double MinuteOfDay(DateTimeOffset time) => Local(time).TimeOfDay.TickOfDay / (double)NodaConstants.TicksPerMinute;
-
     /// <summary>To the nearest five minutes: what is forecast is not known closer.</summary>
-    public static DateTimeOffset ToFiveMinutes(DateTimeOffset time)
-    {
-        long step = TimeSpan.FromMinutes(5).Ticks;
-        return new DateTimeOffset((time.UtcTicks + step / 2) / step * step, TimeSpan.Zero);
-    }
+    public static DateTimeOffset ToFiveMinutes(DateTimeOffset time) => ToMinutes(time, 5);
 
     /// <summary>
     /// The instant of a date ("2026-11-24") and a 24-hour time ("03:40", "3:40", "0340" or "03.40") typed by a
@@ -66,5 +59,12 @@ public sealed class SiteClock
         return plain && digits.Length is 3 or 4 ? $"{digits[..^2].PadLeft(2, '0')}:{digits[^2..]}" : time;
     }
 
-    private LocalDateTime Local(DateTimeOffset time) => Instant.FromDateTimeOffset(time).InZone(zone).LocalDateTime;
+    private LocalDateTime Local(DateTimeOffset time) =>
+        Instant.FromDateTimeOffset(ToMinutes(time, 1)).InZone(zone).LocalDateTime;
+
+    private static DateTimeOffset ToMinutes(DateTimeOffset time, int minutes)
+    {
+        long step = TimeSpan.FromMinutes(minutes).Ticks;
+        return new DateTimeOffset((time.UtcTicks + step / 2) / step * step, TimeSpan.Zero);
+    }
 }
