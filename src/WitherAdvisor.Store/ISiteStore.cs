@@ -9,6 +9,8 @@ public interface ISiteStore
 
     Task<IReadOnlyList<StoredSite>> ListSites(CancellationToken cancel = default);
 
+    /// <summary>Creates or replaces a trough of a site.</summary>
+    /// <exception cref="UnknownOwnerException">No such site.</exception>
     Task PutTrough(StoredTrough trough, CancellationToken cancel = default);
 
     Task<StoredTrough?> FindTrough(string siteId, string troughId, CancellationToken cancel = default);

@@ -2,10 +2,14 @@ using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Store;
 
-/// <summary>Readings by site. A later reading of the same kind and time replaces the earlier, value by value where it is known.</summary>
+/// <summary>
+/// Readings by site. A reading saved later for the same kind and time replaces the earlier, value by value where it is known;
+/// the three humidities are one value. Times come back as the same instants to the millisecond, with offset zero.
+/// </summary>
 public interface IWeatherStore
 {
     /// <summary>Keeps all readings or none; answers how many were new.</summary>
+    /// <exception cref="UnknownOwnerException">No such site.</exception>
     Task<int> SaveReadings(
         string siteId, WeatherKind kind, IReadOnlyList<WeatherReading> readings, DateTimeOffset savedAt,
         CancellationToken cancel = default);
@@ -15,6 +19,7 @@ public interface IWeatherStore
         string siteId, WeatherKind kind, DateTimeOffset from, DateTimeOffset to, CancellationToken cancel = default);
 
     /// <summary>Keeps all totals or none; one for the same stretch replaces the earlier.</summary>
+    /// <exception cref="UnknownOwnerException">No such site.</exception>
     Task SaveRainTotals(
         string siteId, IReadOnlyList<RainTotal> totals, DateTimeOffset savedAt, CancellationToken cancel = default);
 

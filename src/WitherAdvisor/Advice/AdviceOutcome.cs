@@ -21,6 +21,7 @@ public abstract record AdviceOutcome(
     /// <param name="Effects">How the plan would differ without each factor.</param>
     /// <param name="Checks">When to weigh, what to expect, what to do if it is not so.</param>
     /// <param name="Notices">Limits that shaped the plan, and soft wishes it could not meet.</param>
+    /// <param name="Reliefs">What would meet a wish that the plan could not, each tried by simulation.</param>
     public sealed record Advised(
         WitherPlan Plan,
         IReadOnlyList<CurvePoint> Curve,
@@ -29,6 +30,7 @@ public abstract record AdviceOutcome(
         IReadOnlyList<FactorEffect> Effects,
         IReadOnlyList<WeighingCheck> Checks,
         IReadOnlyList<LimitNotice> Notices,
+        IReadOnlyList<Relief> Reliefs,
         LeafEstimate KnownLeaf,
         IReadOnlyList<Assumption> Assumptions,
         string CoefficientSet,

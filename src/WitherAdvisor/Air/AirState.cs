@@ -33,10 +33,10 @@ public readonly record struct AirState(
         get
         {
             AirState air = this;
-            return BracketedRoot.Find(
+            return WetBulbRoot.FindC(
                 wetBulbC => MoistAir.HumidityRatioFromWetBulb(air.DryBulbC, wetBulbC, air.PressurePa, air.Formulation)
                     - air.HumidityRatio,
-                DryBulbC - 80, DryBulbC, SolverToleranceK);
+                DryBulbC - 80, DryBulbC);
         }
     }
 

@@ -1,5 +1,3 @@
-using WitherAdvisor.Numerics;
-
 namespace WitherAdvisor.Air;
 
 /// <summary>
@@ -9,15 +7,12 @@ namespace WitherAdvisor.Air;
 /// <remarks>Adiabatic mixing of two streams by mass of dry air: ASHRAE Handbook – Fundamentals 2017 (SI), ch. 1, eq. 46.</remarks>
 public static class HotAirMix
 {
-    private const double SolverToleranceK = 1e-9;
+    /// <summary>No loft is hotter; well below boiling at any elevation, where humidity ratios lose their meaning.</summary>
+    private const double HighestWetBulbC = 60;
 
     /// <summary>Plenum air from a share of hot air (mass fraction of dry air, 0 to 1) at <paramref name="hotAirC"/> (°C).</summary>
-    public static AirState Plenum(AirState ambient, double hotAirC, double share)
-    {
-        double hot = MoistAir.EnthalpyKJPerKg(hotAirC, ambient.HumidityRatio);
-        double mixed = share * hot + (1 - share) * ambient.EnthalpyKJPerKg;
-        return ambient with { DryBulbC = MoistAir.DryBulbFromEnthalpyC(mixed, ambient.HumidityRatio) };
-    }
+    public static AirState Plenum(AirState ambient, double hotAirC, double share) =>
+        AdiabaticMixing.Mix(ambient, 1 - share, ambient with { DryBulbC = hotAirC }, share);
 
     /// <summary>Share of hot air (mass fraction of dry air) that brings ambient air to a plenum dry bulb in °C.</summary>
     public static double Share(AirState ambient, double hotAirC, double plenumDryBulbC)
@@ -33,12 +28,13 @@ public static class HotAirMix
     /// </summary>
     public static AirState PlenumForHygrometricDifference(AirState ambient, double wantedK)
     {
-        // The psychrometric equation is increasing in wet bulb at a fixed difference, so one unknown is left.
-        double wetBulbC = BracketedRoot.Find(
+        // At a fixed difference the psychrometric equation has the wet bulb as its one unknown.
+        double unheatedWetBulbC = ambient.DryBulbC - wantedK;
+        double wetBulbC = WetBulbRoot.FindC(
             wetBulb => MoistAir.HumidityRatioFromWetBulb(wetBulb + wantedK, wetBulb, ambient.PressurePa, ambient.Formulation)
                 - ambient.HumidityRatio,
-            ambient.DryBulbC - 60, ambient.DryBulbC + 60, SolverToleranceK);
-        return ambient with { DryBulbC = Math.Max(wetBulbC + wantedK, ambient.DryBulbC) };
+            unheatedWetBulbC, HighestWetBulbC);
+        return wetBulbC > unheatedWetBulbC ? ambient with { DryBulbC = wetBulbC + wantedK } : ambient;
     }
 
     /// <summary>Heat to bring ambient air to the plenum dry bulb, kW, for a volume flow in m³/s at the plenum state.</summary>

@@ -1,0 +1,19 @@
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using WitherAdvisor.Store.Sqlite;
+
+namespace WitherAdvisor.Store;
+
+/// <summary>Puts the store into a host.</summary>
+public static class StoreRegistration
+{
+    /// <summary>
+    /// Keeps everything in one SQLite file. It is made or brought up to date when the first of the stores is asked for,
+    /// never at registration: tools that only build the host must leave no file behind.
+    /// </summary>
+    public static IServiceCollection AddWitherStore(this IServiceCollection services, string databasePath) => services
+        .AddSingleton(provider => SqliteDatabase.Open(databasePath, provider.GetService<ILogger<SqliteDatabase>>()))
+        .AddSingleton<ISiteStore, SqliteSites>()
+        .AddSingleton<IWeatherStore, SqliteWeather>()
+        .AddSingleton<IBatchStore, SqliteBatches>();
+}

@@ -1,0 +1,100 @@
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Numerics;
+using WitherAdvisor.Troughs;
+
+namespace WitherAdvisor.Advice.Planning;
+
+/// <summary>The chosen plan run over what is uncertain: leaf, coefficients, airflow, the air as set.</summary>
+internal sealed class Ensemble
+{
+    public const int Members = 48;
+
+    /// <summary>Standard deviations of the logarithm; a factor unless said. From memory, to be learned from outcomes.</summary>
+    private const double SkinConductanceSpread = 0.15;
+    private const double FilmConductanceSpread = 0.15;
+    private const double SurfaceCapacitySpread = 0.30;
+    private const double AirflowSpread = 0.08;
+
+    /// <summary>Standard deviation of the plenum dry bulb about what was set, K.</summary>
+    private const double HeldAirK = 0.4;
+
+    /// <summary>The same where the air ahead is not foretold, K.</summary>
+    private const double UnknownAirK = 1.0;
+
+    private readonly List<EnsembleMember> members = [];
+    private readonly Candidate chosen;
+
+    private Ensemble(Candidate chosen) => this.chosen = chosen;
+
+    public IReadOnlyList<EnsembleMember> All => members;
+
+    public static Ensemble Run(CandidateTrial trial, Candidate chosen, WrittenPlan plan, double tissueDeviation, double surfaceDeviation, bool foretold)
+    {
+        var ensemble = new Ensemble(chosen);
+        PlanProblem problem = trial.Problem;
+        // From the trial to the plan as written: the cooling hours, and the rounding of the stop.
+        double afterHeated = plan.Plan.StopHour - (chosen.HeatedHoursToTarget ?? plan.Plan.StopHour);
+        foreach (double[] draw in NormalLattice.MirroredDraws(Members / 2))
+        {
+            LeafState leaf = Drawn(problem.Leaf, draw[0] * tissueDeviation, draw[1] * surfaceDeviation);
+            BedSetup setup = Bed(trial, problem, chosen, leaf, draw);
+            double offset = draw[6] * (foretold ? HeldAirK : UnknownAirK);
+            double horizon = problem.Night.LastHour;
+            WitherLog log = TrialWither.Run(setup, new(
+                trial.Hold(chosen.SurfaceDifferenceK).Warmer(offset),
+                trial.Hold(chosen.DifferenceK).Warmer(offset),
+                chosen.TurnIntervalHours, problem.TargetDryBasis, plan.Plan.StopHour, horizon))!;
+            double? ready = log.TargetHour is { } hour ? Math.Max(hour + afterHeated, 0) : null;
+            double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(plan.Plan.StopHour - afterHeated, 0)));
+            ensemble.members.Add(new(log, setup.DryMassKgPerM2, ready, final));
+        }
+
+        return ensemble;
+    }
+
+    /// <summary>Hours to ready; a member that never gets there lies beyond all that do.</summary>
+    public Percentiles ReadyHours() => Of(members.Select(member => member.ReadyHour));
+
+    public Percentiles FinalMoistureWetBasis() => Of(members.Select(member => (double?)member.FinalMoistureWetBasis));
+
+    /// <summary>Weights of all leaf per area at an hour, kg/m², lightest first, beside the members that have them.</summary>
+    public IReadOnlyList<(double WeightKgPerM2, EnsembleMember Member)> ByWeight(double hour) =>
+        [.. members.Select(member => (member.WeightKgPerM2(hour), member)).OrderBy(pair => pair.Item1)];
+
+    private static BedSetup Bed(CandidateTrial trial, PlanProblem problem, Candidate chosen, LeafState leaf, double[] draw)
+    {
+        WitherCoefficients c = problem.Coefficients;
+        BedSetup setup = problem.Bed(trial.Saturation, BedResolution.Search, chosen.FanShare * Factor(AirflowSpread, draw[5]));
+        return setup with
+        {
+            Leaf = leaf,
+            DryMassKgPerM2 = leaf.DryMatterKg(problem.LoadKgPerM2),
+            Coefficients = c with
+            {
+                SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(SkinConductanceSpread, draw[2]),
+                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(FilmConductanceSpread, draw[3]),
+                SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(SurfaceCapacitySpread, draw[4]),
+            },
+        };
+    }
+
+    private static LeafState Drawn(LeafState leaf, double tissue, double surface) => new(
+        Math.Clamp(leaf.TissueMoistureWetBasis + tissue, 0.5, 0.9),
+        Math.Max(leaf.SurfaceWaterKgPerKg + surface, 0));
+
+    private static double Factor(double spread, double draw) => Math.Exp(spread * draw);
+
+    private static Percentiles Of(IEnumerable<double?> values)
+    {
+        double[] sorted = [.. values.Select(value => value ?? double.PositiveInfinity).Order()];
+        return new(At(sorted, 0.1), At(sorted, 0.5), At(sorted, 0.9));
+    }
+
+    private static double? At(double[] sorted, double share)
+    {
+        double place = share * (sorted.Length - 1);
+        int below = (int)place;
+        int above = Math.Min(below + 1, sorted.Length - 1);
+        return double.IsInfinity(sorted[above]) ? null : sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+    }
+}

@@ -1,0 +1,49 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Troughs;
+
+namespace WitherAdvisor.Advice.Planning;
+
+/// <summary>Plenum air by the hour that holds one setting all night.</summary>
+internal sealed class HeldAir
+{
+    private readonly InletAir[] hours;
+
+    private HeldAir(InletAir[] hours) => this.hours = hours;
+
+    private HeldAir(Night night, Func<AirState, AirState> plenum)
+        : this([.. night.Hours.Select(ambient => new InletAir(plenum(ambient).DryBulbC, ambient.HumidityRatio))])
+    {
+    }
+
+    /// <summary>The least heat that holds a hygrometric difference (K) without passing a dry bulb (°C).</summary>
+    public static HeldAir ForDifference(Night night, double wantedK, double ceilingC) =>
+        new(night, ambient => PlenumForDifference(ambient, wantedK, ceilingC));
+
+    /// <summary>The same air warmer by some K all night.</summary>
+    public HeldAir Warmer(double offsetK) =>
+        new(Array.ConvertAll(hours, air => air with { DryBulbC = air.DryBulbC + offsetK }));
+
+    /// <summary>A dry bulb (°C) held, or the ambient air where that is warmer.</summary>
+    public static HeldAir ForDryBulb(Night night, double dryBulbC) =>
+        new(night, ambient => ambient with { DryBulbC = Math.Max(dryBulbC, ambient.DryBulbC) });
+
+    /// <summary>Ambient air as it is.</summary>
+    public static HeldAir Ambient(Night night) => new(night, ambient => ambient);
+
+    /// <summary>Plenum air for one ambient state: see <see cref="ForDifference"/>.</summary>
+    public static AirState PlenumForDifference(AirState ambient, double wantedK, double ceilingC)
+    {
+        AirState plenum = HotAirMix.PlenumForHygrometricDifference(ambient, wantedK);
+        return plenum.DryBulbC > ceilingC
+            ? ambient with { DryBulbC = Math.Max(ceilingC, ambient.DryBulbC) }
+            : plenum;
+    }
+
+    /// <summary>Air under the mesh at an hour from loading.</summary>
+    public InletAir At(double hour)
+    {
+        double place = Math.Clamp(hour, 0, hours.Length - 1);
+        int i = Math.Min((int)place, Math.Max(hours.Length - 2, 0));
+        return InletAir.Between(hours[i], hours[Math.Min(i + 1, hours.Length - 1)], place - i);
+    }
+}

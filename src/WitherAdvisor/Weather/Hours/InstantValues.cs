@@ -1,0 +1,62 @@
+namespace WitherAdvisor.Weather.Hours;
+
+/// <summary>Puts values that hold at an instant onto the hours.</summary>
+internal static class InstantValues
+{
+    /// <summary>Longest gap to draw a straight line across, hours.</summary>
+    public const double LongestGapH = 3;
+
+    /// <summary>A reading alone counts for instants this near, hours: a report of 00:53 is the report of 01:00.</summary>
+    public const double NearH = 0.5;
+
+    private const double RoundingH = 1e-6;
+
+    /// <summary>Values at instants 0 to the grid's last, not a number where no reading is near enough.</summary>
+    public static double[] OnHours(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
+    {
+        var onHours = new double[hours + 1];
+        Array.Fill(onHours, double.NaN);
+        int previous = -1;
+        for (int at = 0; at < values.Length; at++)
+        {
+            if (double.IsNaN(values[at]))
+            {
+                continue;
+            }
+
+            if (previous >= 0 && position[at] - position[previous] <= LongestGapH + RoundingH)
+            {
+                DrawLine(onHours, position[previous], values[previous], position[at], values[at]);
+            }
+
+            Hold(onHours, position[at], values[at]);
+            previous = at;
+        }
+
+        return onHours;
+    }
+
+    private static void DrawLine(double[] onHours, double from, double atFrom, double to, double atTo)
+    {
+        int last = Math.Min((int)Math.Floor(to), onHours.Length - 1);
+        for (int hour = Math.Max((int)Math.Ceiling(from), 0); hour <= last; hour++)
+        {
+            onHours[hour] = atFrom + (atTo - atFrom) * (hour - from) / (to - from);
+        }
+    }
+
+    private static void Hold(double[] onHours, double position, double value)
+    {
+        int below = (int)Math.Floor(position);
+        HoldAt(onHours, below, position - below, value);
+        HoldAt(onHours, below + 1, below + 1 - position, value);
+    }
+
+    private static void HoldAt(double[] onHours, int hour, double distanceH, double value)
+    {
+        if (distanceH <= NearH && hour >= 0 && hour < onHours.Length && double.IsNaN(onHours[hour]))
+        {
+            onHours[hour] = value;
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Weather;
+
+/// <summary>Moisture of the leaf itself at loading, wet basis: oven-dried, from the drought it grew in, or assumed.</summary>
+internal static class TissueMoistureAtLoading
+{
+    private const double LowestWetBasis = 0.72;
+    private const double HighestWetBasis = 0.83;
+
+    /// <summary>K_s of the drought that the coefficients are stated for.</summary>
+    private const double StressOfDrought = 0.3;
+
+    /// <summary>Third leaf and stalk: stalk has 84.6 % where leaf has 76 to 77 % (from memory), so a tenth more of it adds this.</summary>
+    private const double CoarseShift = 0.01;
+
+    /// <summary>Of an oven-dried sample (from memory).</summary>
+    private const double OvenError = 0.01;
+
+    /// <summary>Between fields under the same weather (from memory).</summary>
+    private const double FieldError = 0.01;
+
+    /// <summary>Half of what the standard can shift, where nobody said which it is.</summary>
+    private const double UnknownStandardError = 0.005;
+
+    /// <summary>The best that is known of it.</summary>
+    /// <param name="stress">K_s.</param>
+    /// <param name="stressError">Its standard deviation.</param>
+    /// <param name="surfaceLost">Water the surface gave up on the way, kg/kg: only what is left to lose comes from the tissue.</param>
+    /// <param name="weatherIsKnown">Whether K_s rests on rain that somebody knew.</param>
+    public static Estimate Of(
+        PluckedLeaf leaf, double stress, double stressError, double surfaceLost, bool weatherIsKnown, WitherCoefficients coefficients)
+    {
+        if (leaf.MeasuredMoistureWetBasis is double oven && oven is > 0 and < 1)
+        {
+            return new(oven, OvenError, EstimateOrigin.Measured, []);
+        }
+
+        double perStress = coefficients.DroughtToWetMoistureGain / (1 - StressOfDrought);
+        Pieces pieces = new Pieces()
+            .Add("wet_season", coefficients.DroughtMoistureWetBasis + coefficients.DroughtToWetMoistureGain)
+            .Add("drought", -perStress * (1 - stress))
+            .Add("standard", leaf.Standard == LeafStandard.Coarse ? CoarseShift : 0)
+            .HoldWithin(LowestWetBasis, HighestWetBasis);
+        double lost = Math.Max(FieldToTrough.LossKgPerKg(FieldToTrough.Hours(leaf)) - surfaceLost, 0);
+        double lossShift = FieldToTrough.MoistureAfterWetBasis(pieces.Sum, lost) - pieces.Sum;
+        pieces.Add(FieldToTrough.Code, lossShift);
+
+        double standardError = leaf.Standard is null ? UnknownStandardError : 0;
+        return pieces.ToEstimate(
+            Root(perStress * stressError, FieldError, standardError, FieldToTrough.RelativeError * lossShift),
+            weatherIsKnown ? EstimateOrigin.FromWeather : EstimateOrigin.Assumed);
+    }
+
+    private static double Root(double a, double b, double c, double d) => Math.Sqrt(a * a + b * b + c * c + d * d);
+}

@@ -1,0 +1,31 @@
+namespace WitherAdvisor.InventedEstate;
+
+/// <summary>February 2026: no rain to speak of since the turn of the year, and a dry wind by day and night.</summary>
+public static class DryWindySpell
+{
+    public static readonly DateTimeOffset FirstMidnight = new(2026, 2, 5, 0, 0, 0, Estate.Offset);
+
+    private const int LastRainyDay = 20;
+
+    private static readonly Day Breezy = new(14.5, 22.2, 11.2, 0.15, 2.5, 5.0);
+    private static readonly Day Windy = new(14.8, 22.8, 10.4, 0.10, 3.5, 6.8);
+
+    private static readonly Day[] Kinds =
+    [
+        Breezy, Breezy, Breezy, Windy, Breezy, Breezy, Windy, Windy, Breezy,
+        Breezy, Windy, Windy, Windy, Windy, Windy, Windy, Windy, Breezy,
+    ];
+
+    public static Stretch Make(ulong seed)
+    {
+        SplitMix64 random = new(seed);
+        Day[] days = [.. Kinds.Select(kind => kind.Varied(random))];
+        IReadOnlyList<HourOfWeather> hours = HoursOfDays.Make(FirstMidnight, days, random);
+        return new([.. hours.Skip(Stretch.GaugeHour)], RainOfDaysBefore(random));
+    }
+
+    /// <summary>The last rains of December, then nothing.</summary>
+    private static double[] RainOfDaysBefore(SplitMix64 random) =>
+        [.. Enumerable.Range(0, Stretch.DaysBefore).Select(day =>
+            day < LastRainyDay && random.NextFraction() < 0.35 ? Math.Round(random.Between(5, 120)) / 10 : 0)];
+}

@@ -1,0 +1,13 @@
+using WitherAdvisor.Advice.Planning;
+
+namespace WitherAdvisor.Tests.Advice.Planning;
+
+/// <summary>A problem that a property test can name in public.</summary>
+public sealed class ProblemCase
+{
+    internal ProblemCase(PlanProblem problem) => Problem = problem;
+
+    internal PlanProblem Problem { get; }
+
+    public override string ToString() => $"{Problem} air {Problem.Night.At(0)} to {Problem.Night.At(12)}";
+}
