@@ -9,11 +9,19 @@ public static class EstimateWording
     {
         ["rain"] = "rain",
         ["dew"] = "dew",
+        ["unknown_rain"] = "rain that nobody measured",
+        ["felt"] = "by hand",
+        ["weather"] = "what the weather adds to that",
+        ["assumed"] = "usual value",
+        ["wet_season"] = "leaf that wants for no water",
         ["drought"] = "drought",
-        ["standard"] = "standard of plucking",
-        ["cultivar"] = "cultivar",
-        ["time_since_plucking"] = "drying since it was plucked",
+        ["standard"] = "coarse leaf",
+        ["field_to_trough"] = "on the way from field to trough",
+        ["held"] = "kept to what leaf can hold",
     };
+
+    /// <summary>Codes of pieces that have words of their own.</summary>
+    public static IReadOnlyCollection<string> KnownPieces => Pieces.Keys;
 
     public static string Origin(EstimateOrigin origin) => origin switch
     {
@@ -36,7 +44,8 @@ public static class EstimateWording
 
     private static string MadeOf(Estimate estimate) => estimate.Contributions.Count == 0
         ? ""
-        : ": " + string.Join(", ", estimate.Contributions.Select(piece => $"{Piece(piece.Code)} {Points(piece.Amount)}"));
+        : ": " + string.Join(", ", estimate.Contributions.Where(IsWorthSaying).Select(piece => $"{Piece(piece.Code)} {Figures.Percent(piece.Amount, 1)}"));
 
-    private static string Points(double amount) => Figures.Fixed(amount * 100, 1);
+    /// <summary>A piece that would show as nothing is left out.</summary>
+    private static bool IsWorthSaying(Contribution piece) => Math.Abs(piece.Amount) >= 0.0005;
 }

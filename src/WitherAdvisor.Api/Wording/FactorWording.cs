@@ -10,18 +10,24 @@ public static class FactorWording
 
     private static readonly Dictionary<string, string> Conditions = new(StringComparer.Ordinal)
     {
-        ["without_surface_water"] = "Without the water on the leaf",
-        ["without_rain"] = "Without the rain on the leaf",
+        ["without_surface_water"] = "Without the rain or dew on the leaf",
+        ["without_drought"] = "Without the drought",
         ["at_sea_level"] = "At sea level",
+        ["if_air_stayed_as_at_loading"] = "If the air outside stayed as it was at loading",
+        ["spread_a_fifth_thinner"] = "With the leaf spread a fifth thinner",
+        ["without_ready_by"] = "Without the wanted ready-by time",
     };
+
+    /// <summary>Codes that have words of their own.</summary>
+    public static IReadOnlyCollection<string> Known => Conditions.Keys;
 
     public static string Condition(string code) => Conditions.GetValueOrDefault(code) ?? Codes.Sentence(Codes.Plain(code));
 
-    /// <summary>"Without the rain on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, turned every 1 h."</summary>
+    /// <summary>"Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, turned every 1 h."</summary>
     public static string Sentence(FactorEffect effect, int? plannedTurnIntervalHours, PersonUnits units) =>
         effect.HoursChange is { } hours
             ? $"{Condition(effect.Code)}: {string.Join(", ", Changes(effect, hours, plannedTurnIntervalHours, units))}."
-            : $"{Condition(effect.Code)}: no plan would be possible.";
+            : $"{Condition(effect.Code)}: the leaf would not be ready in time.";
 
     private static IEnumerable<string> Changes(
         FactorEffect effect, double hours, int? plannedTurnIntervalHours, PersonUnits units)

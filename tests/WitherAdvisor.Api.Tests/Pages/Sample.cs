@@ -30,7 +30,7 @@ internal static class Sample
 
     public static LeafEstimate Leaf { get; } = new(
         new Estimate(0.20, 0.06, EstimateOrigin.FromWeather, [new("rain", 0.17), new("dew", 0.03)]),
-        new Estimate(0.80, 0.012, EstimateOrigin.FromWeather, [new("drought", 0.0), new("wet_season", 0.80)]),
+        new Estimate(0.80, 0.012, EstimateOrigin.FromWeather, [new("wet_season", 0.80), new("drought", 0.0)]),
         new Spell(SpellKind.Wet, 61, 118, 1.0, 0.04, 0.4, 2.1),
         [new("no_radiation", "No measured radiation: rainy hours were taken as overcast.")]);
 
@@ -45,14 +45,14 @@ internal static class Sample
         [
             new("without_surface_water", -2.4, -1.2, 1),
             new("at_sea_level", 0.9, 0, 2),
-            new("without_forecast", 0.01, null, 2),
+            new("spread_a_fifth_thinner", 0.01, null, 2),
         ],
         [
             new WeighingCheck(4, 1004, 961, 1046, 8.54, new(10.4, -1.5), new(14.1, 1.1)),
             new WeighingCheck(9, 640, 604, 688, 5.44, new(11.1, -2.0), new(null, null)),
         ],
         [new LimitNotice(LimitKind.Spread, 0.03, 0.027), new LimitNotice(LimitKind.WantedHygrometricDifference, 7.2, 9.0)],
-        Leaf, [new("no_forecast", "No forecast was given: tonight was taken like the last night.")], "defaults-1", 1840);
+        [new Relief(ReliefKind.RollLater, 1.5)], Leaf, [new("no_forecast", "No forecast was given: tonight was taken like the last night.")], "defaults-1", 1840);
 
     public static AdviceOutcome.CannotAdvise Refused { get; } = new(
         [new LimitNotice(LimitKind.LongestTimeSincePlucking, 24, 27.3), new LimitNotice(LimitKind.PlenumDryBulb, 35, 35)],
