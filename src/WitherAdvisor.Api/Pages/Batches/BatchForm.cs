@@ -52,7 +52,7 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
         DateTimeOffset? loaded = form.Time(LoadedAt, "Loaded at", clock, required: true);
         double? weight = ReadWeight(form, trough);
         SurfaceFeel? feel = form.Choice<SurfaceFeel>(Feel, "How wet the leaf feels");
-        double? water = form.Number(SurfaceWater, "Measured water on the leaf", NumberRange.Percent(0, 0.5, "% of the blotted weight"));
+        double? water = form.Number(SurfaceWater, "Measured water on the leaf", NumberRange.Percent(0, 0.6, "% of the blotted weight"));
         double? moisture = form.Number(Moisture, "Measured moisture", NumberRange.Percent(0.6, 0.9, "% wet basis"));
         DateTimeOffset? ready = form.Time(ReadyBy, "Wanted ready by", clock);
         CheckOrder(form, from, to, loaded, ready);
