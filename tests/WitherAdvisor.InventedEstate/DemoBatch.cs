@@ -33,7 +33,7 @@ public sealed record DemoBatch(
         new("rain-wet", "leaf that has stood in rain for days", "trough-1", "wet-spell", "Field 7", "fine",
             new(2026, 6, 19, 8, 0, 0, Estate.Offset), 7.5, 1_340, 13),
         new("dry-windy", "leaf of a dry windy spell, to be withered gently", "trough-2", "dry-windy-spell", "Field 3", "fine",
-            new(2026, 2, 19, 8, 0, 0, Estate.Offset), 7.5, 1_150, 7.5),
+            new(2026, 2, 19, 8, 0, 0, Estate.Offset), 7.5, 1_050, 7),
         new("ordinary", "leaf of an ordinary week, before the rain set in", "trough-3", "wet-spell", "Field 12", "medium",
             new(2026, 6, 13, 8, 0, 0, Estate.Offset), 7.5, 950, 10.5),
     ];
@@ -56,16 +56,16 @@ public sealed record DemoBatch(
         ["readings"] = $"{Stretch}.csv",
         ["rain_totals"] = $"{Stretch}-rain-totals.json",
         ["forecast"] = ForecastFile,
-        ["trough"] = Trough,
         ["batch"] = new JsonObject
         {
+            ["trough"] = Trough,
             ["label"] = new JsonObject
             {
                 ["division"] = "Invented division",
                 ["field"] = Field,
                 ["cultivar"] = "Invented clone 1",
                 ["bush_age"] = "mature",
-                ["standard"] = Standard,
+                ["leaf_standard"] = Standard,
             },
             ["plucked_from"] = Instants.Text(PluckedFrom),
             ["plucked_to"] = Instants.Text(PluckedTo),

@@ -5,6 +5,8 @@ namespace WitherAdvisor.InventedEstate;
 /// <summary>The invented estate itself. No such place exists.</summary>
 public static class Estate
 {
+    private const string SiteId = "invented-hill";
+
     /// <summary>Its zone has had one offset since 2006.</summary>
     public const string TimeZone = "Asia/Colombo";
 
@@ -12,7 +14,7 @@ public static class Estate
 
     public static JsonObject Site() => new()
     {
-        ["id"] = "invented-hill",
+        ["id"] = SiteId,
         ["name"] = "Invented Hill factory (no real place)",
         ["elevation_m"] = 1500,
         ["latitude_deg"] = 7.0,
@@ -32,6 +34,7 @@ public static class Estate
     private static JsonObject Trough(string id, string name, double areaM2, int slowestFanSharePercent) => new()
     {
         ["id"] = id,
+        ["site"] = SiteId,
         ["name"] = name,
         ["area_m2"] = areaM2,
         ["airflow_m3_per_s_per_m2"] = 0.2286,

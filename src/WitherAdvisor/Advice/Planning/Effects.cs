@@ -19,13 +19,14 @@ internal static class Effects
     {
         var effects = new List<FactorEffect>();
         int simulated = 0;
-        double plenumC = PlenumC(problem, chosen);
+        double mainFrom = chosen.SurfaceEndHour;
+        double plenumC = PlenumC(problem, chosen, mainFrom);
         foreach ((string code, PlanProblem without) in Changed(problem, droughtMoistureChange))
         {
             (Candidate? other, int beds) = Other(problem, without, chosen);
             simulated += beds;
             FactorEffect effect = other is not null
-                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other) - plenumC, other.TurnIntervalHours)
+                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, other.TurnIntervalHours)
                 : new(code, null, null, null);
             if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
             {
@@ -79,10 +80,10 @@ internal static class Effects
         }
     }
 
-    /// <summary>Plenum dry bulb when the main stage begins.</summary>
-    private static double PlenumC(PlanProblem problem, Candidate candidate)
+    /// <summary>Plenum dry bulb that a candidate's main stage holds at an hour.</summary>
+    private static double PlenumC(PlanProblem problem, Candidate candidate, double hour)
     {
-        AirState ambient = problem.Night.At(candidate.SurfaceEndHour);
+        AirState ambient = problem.Night.At(hour);
         return HeldAir.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
     }
 }

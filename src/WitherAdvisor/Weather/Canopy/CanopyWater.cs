@@ -24,7 +24,7 @@ internal sealed record CanopyWater(
     /// <summary>Leaf called dry still carries, or does not, this much, kg/kg (from memory).</summary>
     private const double LeastError = 0.012;
 
-    /// <summary>A canopy forgets in days: the trial runs start this long before the end, hours.</summary>
+    /// <summary>A canopy forgets in days: the drying trials start this long before the end, hours.</summary>
     private const int TrialH = 240;
 
     /// <summary>Runs the canopy as known and, to see what the open questions do, as it may also have been.</summary>
@@ -38,7 +38,7 @@ internal sealed record CanopyWater(
         CanopyRun best = CanopyRun.Of(demand, rain.Best, capacity);
         double rainMm = history.MeanWhilePlucking(best.RainMm);
         double dewMm = history.MeanWhilePlucking(best.DewMm);
-        double wettedMm = Total(history, CanopyRun.Of(demand, rain.Wet, capacity, 1, start)) - rainMm - dewMm;
+        double wettedMm = Total(history, CanopyRun.Of(demand, rain.Wet, capacity)) - rainMm - dewMm;
         double slowMm = Total(history, CanopyRun.Of(demand, rain.Late, capacity, 1 - evaporationError, start));
         double fastMm = Total(history, CanopyRun.Of(demand, rain.Early, capacity, 1 + evaporationError, start));
 

@@ -5,14 +5,16 @@ namespace WitherAdvisor.Weather.Evaporation;
 /// <param name="DeclinationRad">δ (eq. 24).</param>
 /// <param name="SunsetAngleRad">ω_s; 0 where the sun does not rise, π where it does not set (eq. 25).</param>
 /// <param name="SeasonalCorrectionH">S_c: solar time ahead of mean time, hours (eq. 32).</param>
-/// <param name="LatitudeRad">North positive.</param>
+/// <param name="SineProduct">sin φ sin δ, of latitude and declination.</param>
+/// <param name="CosineProduct">cos φ cos δ.</param>
 /// <remarks>Equations of FAO-56 (Allen et al. 1998), ch. 3.</remarks>
 public readonly record struct SolarDay(
     double InverseDistance,
     double DeclinationRad,
     double SunsetAngleRad,
     double SeasonalCorrectionH,
-    double LatitudeRad)
+    double SineProduct,
+    double CosineProduct)
 {
     private const double SolarConstantMJPerM2Min = 0.0820;
 
@@ -31,7 +33,13 @@ public readonly record struct SolarDay(
         double sunset = Math.Acos(Math.Clamp(-Math.Tan(latitude) * Math.Tan(declination), -1, 1));
         double b = 2 * Math.PI * (dayOfYear - 81) / 364;
         double correction = 0.1645 * Math.Sin(2 * b) - 0.1255 * Math.Cos(b) - 0.025 * Math.Sin(b);
-        return new(1 + 0.033 * Math.Cos(year), declination, sunset, correction, latitude);
+        return new(
+            1 + 0.033 * Math.Cos(year),
+            declination,
+            sunset,
+            correction,
+            Math.Sin(latitude) * Math.Sin(declination),
+            Math.Cos(latitude) * Math.Cos(declination));
     }
 
     /// <summary>ω: the sun's hour angle in radians, −π to π, at a clock time in UTC hours and a longitude in degrees east (eq. 31).</summary>
@@ -48,8 +56,7 @@ public readonly record struct SolarDay(
             return 0;
         }
 
-        double height = (to - from) * Math.Sin(LatitudeRad) * Math.Sin(DeclinationRad)
-            + Math.Cos(LatitudeRad) * Math.Cos(DeclinationRad) * (Math.Sin(to) - Math.Sin(from));
+        double height = (to - from) * SineProduct + CosineProduct * (Math.Sin(to) - Math.Sin(from));
         return Math.Max(12 * 60 / Math.PI * SolarConstantMJPerM2Min * InverseDistance * height, 0);
     }
 }
