@@ -11,7 +11,7 @@ namespace WitherAdvisor.Advice;
 /// <param name="Batch">Which leaf.</param>
 /// <param name="Readings">Weather up to loading, in any order, gaps allowed; 7 days or more wanted, 60 better.</param>
 /// <param name="RainTotals">Rain stated by hand for stretches without readings.</param>
-/// <param name="Forecast">Weather from loading on, in any order; may be empty.</param>
+/// <param name="Forecast">Weather from loading on, in any order; may be empty. What it holds of the hours before counts where nothing was read.</param>
 /// <param name="Coefficients">The set to use.</param>
 public sealed record AdviceRequest(
     Site Site,

@@ -1,6 +1,7 @@
 using WitherAdvisor.Advice.Planning;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Advice;
 
@@ -15,11 +16,16 @@ public static class Advisor
     /// <summary>Advice for a batch. Pure: the same request always gives the same answer.</summary>
     public static AdviceOutcome Advise(AdviceRequest request)
     {
-        LeafEstimate leaf = EstimateLeaf(request);
         Batch batch = request.Batch;
+        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, request.Forecast);
+        List<WeatherReading> foretoldBefore = [.. foretold.Where(reading => reading.Time <= batch.LoadedAt)];
+        LeafEstimate leaf = EstimateLeaf(request, foretoldBefore);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, request.Forecast, Math.Max(longest, 1) + HoursBeyond);
-        IReadOnlyList<Assumption> assumptions = [.. leaf.Missing, .. ahead.Assumptions];
+        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, foretold, Math.Max(longest, 1) + HoursBeyond);
+        IReadOnlyList<Assumption> assumptions =
+        [
+            .. leaf.Missing, .. StaleWeather.Of(request.Readings, foretoldBefore, batch.LoadedAt), .. ahead.Assumptions,
+        ];
         if (ahead.Night is not { } night)
         {
             return Refuse(request, leaf, assumptions, 0, new(LimitKind.AmbientAir, null, null), [new(ReliefKind.ReadAmbientAir, null)]);
@@ -61,11 +67,11 @@ public static class Advisor
             request.Coefficients.SetName, trial.Simulated + simulatedForEffects + Ensemble.Members);
     }
 
-    private static LeafEstimate EstimateLeaf(AdviceRequest request)
+    private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> foretold)
     {
         Batch batch = request.Batch;
-        return LeafFromWeather.Estimate(
-            request.Site, request.Readings, request.RainTotals,
+        return LeafPartlyForetold.Estimate(
+            request.Site, request.Readings, foretold, request.RainTotals,
             new(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.Label.Standard,
                 batch.MeasuredSurfaceWaterKgPerKg, batch.SurfaceFeel, batch.MeasuredMoistureWetBasis),
             request.Coefficients);

@@ -8,6 +8,7 @@ namespace WitherAdvisor.Weather;
 /// <param name="StatedRainIn72H">Hours known only as part of a longer total, of the last 72.</param>
 /// <param name="RainKnownIn24H">Hours of known rain, of the last 24.</param>
 /// <param name="UnknownAirIn72H">Hours without temperature or humidity, of the last 72.</param>
+/// <param name="DrawnAirIn72H">Hours whose temperature or humidity is drawn straight between readings, of the last 72.</param>
 /// <param name="UnknownWindIn72H">Hours without wind, of the last 72.</param>
 /// <param name="UnmeasuredSunIn72H">Hours without measured radiation, of the last 72.</param>
 internal sealed record HistoryGaps(
@@ -16,6 +17,7 @@ internal sealed record HistoryGaps(
     double StatedRainIn72H,
     double RainKnownIn24H,
     int UnknownAirIn72H,
+    int DrawnAirIn72H,
     int UnknownWindIn72H,
     int UnmeasuredSunIn72H)
 {
@@ -63,15 +65,18 @@ internal sealed record HistoryGaps(
         }
 
         int air = 0;
+        int drawn = 0;
         int wind = 0;
         int sun = 0;
         for (int hour = last - ShortStretchH + 1; hour <= last; hour++)
         {
-            air += double.IsNaN(series.DryBulbC[hour] + series.HumidityRatio[hour]) ? 1 : 0;
+            bool unknown = double.IsNaN(series.DryBulbC[hour] + series.HumidityRatio[hour]);
+            air += unknown ? 1 : 0;
+            drawn += unknown || series.AirRead[hour] ? 0 : 1;
             wind += double.IsNaN(series.WindMPerS[hour]) ? 1 : 0;
             sun += series.ShortwaveWPerM2(hour) is null ? 1 : 0;
         }
 
-        return new(known, unknownIn72, statedIn72, knownIn24, air, wind, sun);
+        return new(known, unknownIn72, statedIn72, knownIn24, air, drawn, wind, sun);
     }
 }

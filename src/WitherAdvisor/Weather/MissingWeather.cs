@@ -1,4 +1,5 @@
 using WitherAdvisor.Weather.Hours;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Weather;
 
@@ -17,7 +18,7 @@ internal static class MissingWeather
         if (series.ReadingCount == 0 && gaps.RainKnownH < FewH)
         {
             missing.Add(new("no_history",
-                $"No weather before plucking is known: water on the leaf and its moisture are usual values, and K_s is taken as {Stress(spell)}."));
+                $"No weather before plucking is known: water on the leaf and its moisture are usual values, and K_s is taken as {Stress(spell)}. {StaleWeather.WhatHelpsMost}"));
             AddImpossible(missing, series);
             return missing;
         }
@@ -55,6 +56,12 @@ internal static class MissingWeather
         {
             missing.Add(new("air_unknown",
                 $"Temperature or humidity is unknown for {gaps.UnknownAirIn72H} of the 72 hours before plucking: the mean of the same clock hours was taken, or 20 °C and 0.012 kg/kg where there is none."));
+        }
+
+        if (gaps.DrawnAirIn72H > FewH)
+        {
+            missing.Add(new("air_interpolated",
+                $"Temperature or humidity of {gaps.DrawnAirIn72H} of the 72 hours before plucking was drawn straight between readings up to {InstantValues.LongestGapH:0} h apart."));
         }
 
         if (gaps.UnknownWindIn72H > FewH)

@@ -4,7 +4,6 @@ namespace WitherAdvisor.Weather.Hours;
 internal sealed class HourlyRain
 {
     private const double LeastFreeH = 1e-9;
-    private const double MostTotalMm = 20_000;
 
     private readonly double[] covered;
 
@@ -52,7 +51,7 @@ internal sealed class HourlyRain
         var possible = new List<RainTotal>(totals.Count);
         foreach (RainTotal total in totals)
         {
-            if (total.To > total.From && total.RainMm is >= 0 and <= MostTotalMm)
+            if (total.IsPossible)
             {
                 possible.Add(total);
             }

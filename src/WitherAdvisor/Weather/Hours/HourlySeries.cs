@@ -21,6 +21,9 @@ public sealed class HourlySeries
         ReadOnlySpan<double> position = timeline.Position;
         DryBulbC = InstantValues.OnHours(position, timeline.DryBulbC, grid.Hours);
         HumidityRatio = InstantValues.OnHours(position, timeline.HumidityRatio, grid.Hours);
+        bool[] dryBulbRead = InstantValues.ReadNear(position, timeline.DryBulbC, grid.Hours);
+        bool[] humidityRead = InstantValues.ReadNear(position, timeline.HumidityRatio, grid.Hours);
+        AirRead = [.. dryBulbRead.Zip(humidityRead, (dryBulb, humidity) => dryBulb && humidity)];
         WindMPerS = InstantValues.OnHours(position, timeline.WindMPerS, grid.Hours);
         Shortwave = HourSums.Of(position, timeline.ShortwaveWPerM2, grid.Hours);
         Rain = HourlyRain.Of(timeline, rainTotals, grid);
@@ -42,6 +45,9 @@ public sealed class HourlySeries
 
     /// <summary>At instants, kg/kg.</summary>
     internal double[] HumidityRatio { get; }
+
+    /// <summary>At instants: whether temperature and humidity were read within half an hour, and not drawn between readings.</summary>
+    internal bool[] AirRead { get; }
 
     /// <summary>At instants, 10 m above ground, m/s.</summary>
     internal double[] WindMPerS { get; }

@@ -36,6 +36,24 @@ internal static class InstantValues
         return onHours;
     }
 
+    /// <summary>Instants with a value read near enough to count as theirs; others are drawn or unknown.</summary>
+    public static bool[] ReadNear(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
+    {
+        var near = new bool[hours + 1];
+        for (int at = 0; at < values.Length; at++)
+        {
+            // Halfway between two instants it is near to both.
+            int first = (int)Math.Ceiling(position[at] - NearH);
+            int last = (int)Math.Floor(position[at] + NearH);
+            for (int hour = Math.Max(first, 0); hour <= Math.Min(last, hours) && !double.IsNaN(values[at]); hour++)
+            {
+                near[hour] = true;
+            }
+        }
+
+        return near;
+    }
+
     private static void DrawLine(double[] onHours, double from, double atFrom, double to, double atTo)
     {
         int last = Math.Min((int)Math.Floor(to), onHours.Length - 1);

@@ -105,12 +105,13 @@ internal sealed class ReadingTimeline
         }
     }
 
+    /// <summary>The three humidities are one value told in three ways: an older dew point would overrule a newer wet bulb.</summary>
     private static WeatherReading Newer(WeatherReading newer, WeatherReading older) => newer with
     {
         DryBulbC = newer.DryBulbC ?? older.DryBulbC,
-        DewPointC = newer.DewPointC ?? older.DewPointC,
-        WetBulbC = newer.WetBulbC ?? older.WetBulbC,
-        RelativeHumidity = newer.RelativeHumidity ?? older.RelativeHumidity,
+        DewPointC = Told.Humidity(newer) ? newer.DewPointC : older.DewPointC,
+        WetBulbC = Told.Humidity(newer) ? newer.WetBulbC : older.WetBulbC,
+        RelativeHumidity = Told.Humidity(newer) ? newer.RelativeHumidity : older.RelativeHumidity,
         RainMm = newer.RainMm ?? older.RainMm,
         WindMPerS = newer.WindMPerS ?? older.WindMPerS,
         StationPressurePa = newer.StationPressurePa ?? older.StationPressurePa,

@@ -1,0 +1,16 @@
+namespace WitherAdvisor.Weather.Sources;
+
+/// <summary>Weather of many sources made one.</summary>
+/// <param name="Readings">By time, one an instant; instants of which nothing is known are absent.</param>
+/// <remarks>
+/// An instant with some values read and others only foretold stands in both lists: its read values in
+/// <see cref="Weather"/>, the others in <see cref="Forecast"/>. What is foretold completes, but never passes as read.
+/// </remarks>
+public sealed record ComposedWeather(IReadOnlyList<ComposedReading> Readings)
+{
+    /// <summary>What was observed or analysed, by time.</summary>
+    public IReadOnlyList<WeatherReading> Weather { get; } = [.. Readings.Select(reading => reading.Read).OfType<WeatherReading>()];
+
+    /// <summary>What is only foretold, by time; of hours gone by too, where nobody read them.</summary>
+    public IReadOnlyList<WeatherReading> Forecast { get; } = [.. Readings.Select(reading => reading.Foretold).OfType<WeatherReading>()];
+}

@@ -1,0 +1,57 @@
+namespace WitherAdvisor.Weather.Sources;
+
+/// <summary>Makes one series of what many sources say of the same weather.</summary>
+public static class WeatherComposition
+{
+    /// <summary>
+    /// The best of each instant, value by value: from the best source that knows the value (in the order of
+    /// <see cref="WeatherSource"/>), and within one source as saved last.
+    /// </summary>
+    /// <param name="readings">In any order. Of two of one source saved at once, the later in the list counts.</param>
+    /// <param name="rainTotals">
+    /// Rain read off a gauge: of its hours only observed rain is taken, so that a feed does not talk over the gauge.
+    /// </param>
+    /// <remarks>
+    /// The three humidities are one value. Told only as wet bulb or relative humidity it is taken only with the dry bulb
+    /// of the same reading. A dew point beside another reading's lower dry bulb means saturated air.
+    /// </remarks>
+    public static ComposedWeather Of(IReadOnlyList<SourcedReading> readings, IReadOnlyList<RainTotal> rainTotals) => new(
+    [
+        .. readings.Reverse()
+            .GroupBy(row => row.Reading.Time.UtcTicks)
+            .OrderBy(instant => instant.Key)
+            .Select(instant => Compose([.. instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt)], rainTotals))
+            .Where(reading => Told.Anything(reading.Best)),
+    ]);
+
+    private static ComposedReading Compose(List<SourcedReading> bestFirst, IReadOnlyList<RainTotal> rainTotals)
+    {
+        DateTimeOffset time = bestFirst[0].Reading.Time;
+        bool gauged = GaugedRain.Tells(rainTotals, time);
+        SourcedReading? dryBulb = bestFirst.Find(row => row.Reading.DryBulbC is not null);
+        SourcedReading? humidity = bestFirst.Find(row => Told.HumidityByItself(row.Reading)
+            || (Told.Humidity(row.Reading) && (dryBulb is null || ReferenceEquals(row, dryBulb))));
+        SourcedReading? rain = bestFirst.Find(row => row.Reading.RainMm is not null && (row.Source == WeatherSource.Observed || !gauged));
+        SourcedReading? wind = bestFirst.Find(row => row.Reading.WindMPerS is not null);
+        SourcedReading? pressure = bestFirst.Find(row => row.Reading.StationPressurePa is not null);
+        SourcedReading? shortwave = bestFirst.Find(row => row.Reading.ShortwaveWPerM2 is not null);
+        WeatherReading best = HumidityBeside(dryBulb?.Reading, humidity?.Reading) with
+        {
+            Time = time,
+            DryBulbC = dryBulb?.Reading.DryBulbC,
+            RainMm = rain?.Reading.RainMm,
+            WindMPerS = wind?.Reading.WindMPerS,
+            StationPressurePa = pressure?.Reading.StationPressurePa,
+            ShortwaveWPerM2 = shortwave?.Reading.ShortwaveWPerM2,
+        };
+        return new(best, new(Origin(dryBulb), Origin(humidity), Origin(rain), Origin(wind), Origin(pressure), Origin(shortwave)));
+    }
+
+    /// <summary>The three humidities of a reading, as they hold beside the dry bulb of another.</summary>
+    private static WeatherReading HumidityBeside(WeatherReading? dryBulb, WeatherReading? humidity) =>
+        humidity is null ? new(default)
+        : dryBulb is null || ReferenceEquals(dryBulb, humidity) ? humidity
+        : new(default, DewPointC: Math.Min(humidity.DewPointC!.Value, dryBulb.DryBulbC!.Value));
+
+    private static ValueOrigin? Origin(SourcedReading? row) => row is null ? null : new(row.Source, row.Feed, row.SavedAt);
+}
