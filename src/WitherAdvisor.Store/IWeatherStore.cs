@@ -1,22 +1,38 @@
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Store;
 
 /// <summary>
-/// Readings by site. A reading saved later for the same kind and time replaces the earlier, value by value where it is known;
-/// the three humidities are one value. Times come back as the same instants to the millisecond, with offset zero.
+/// Readings by site and source; what one source says never touches another's, nor one feed's another feed's.
+/// Times come back as the same instants to the millisecond, with offset zero.
 /// </summary>
 public interface IWeatherStore
 {
-    /// <summary>Keeps all readings or none; answers how many were new.</summary>
+    /// <summary>
+    /// Keeps what people and callers say: all readings or none; answers how many were new. A reading saved later for the
+    /// same source and time replaces the earlier, value by value where it is known; the three humidities are one value.
+    /// </summary>
+    /// <param name="source">Not a feed's.</param>
     /// <exception cref="UnknownOwnerException">No such site.</exception>
     Task<int> SaveReadings(
-        string siteId, WeatherKind kind, IReadOnlyList<WeatherReading> readings, DateTimeOffset savedAt,
+        string siteId, WeatherSource source, IReadOnlyList<WeatherReading> readings, DateTimeOffset savedAt,
         CancellationToken cancel = default);
 
-    /// <summary>Readings with <paramref name="from"/> ≤ time ≤ <paramref name="to"/>, by time.</summary>
-    Task<IReadOnlyList<WeatherReading>> ReadReadings(
-        string siteId, WeatherKind kind, DateTimeOffset from, DateTimeOffset to, CancellationToken cancel = default);
+    /// <summary>
+    /// Keeps one answer of a feed: all of it or nothing. Each reading replaces the feed's older one of that time whole, so
+    /// that a row is one answer's; of an hour that the answer tells nothing of the older stays. An answer older than
+    /// what is kept changes nothing.
+    /// </summary>
+    /// <param name="feed">As the operator named it.</param>
+    /// <exception cref="UnknownOwnerException">No such site.</exception>
+    Task SaveFromFeed(
+        string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> foretold,
+        DateTimeOffset fetchedAt, CancellationToken cancel = default);
+
+    /// <summary>Readings of every source with <paramref name="from"/> ≤ time ≤ <paramref name="to"/>, by time, the best source first.</summary>
+    Task<IReadOnlyList<SourcedReading>> ReadSourced(
+        string siteId, DateTimeOffset from, DateTimeOffset to, CancellationToken cancel = default);
 
     /// <summary>Keeps all totals or none; one for the same stretch replaces the earlier.</summary>
     /// <exception cref="UnknownOwnerException">No such site.</exception>

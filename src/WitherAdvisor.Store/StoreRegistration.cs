@@ -15,5 +15,6 @@ public static class StoreRegistration
         .AddSingleton(provider => SqliteDatabase.Open(databasePath, provider.GetService<ILogger<SqliteDatabase>>()))
         .AddSingleton<ISiteStore, SqliteSites>()
         .AddSingleton<IWeatherStore, SqliteWeather>()
+        .AddSingleton<IFeedLog, SqliteFeedLog>()
         .AddSingleton<IBatchStore, SqliteBatches>();
 }

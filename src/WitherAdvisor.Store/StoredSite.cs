@@ -7,4 +7,5 @@ namespace WitherAdvisor.Store;
 /// <param name="Name">For people.</param>
 /// <param name="TimeZone">IANA zone, for display.</param>
 /// <param name="Site">What the advice needs of it.</param>
-public sealed record StoredSite(string Id, string Name, string TimeZone, Site Site);
+/// <param name="Feed">Name of the feed that its weather is fetched from, as the operator named it; null where none is.</param>
+public sealed record StoredSite(string Id, string Name, string TimeZone, Site Site, string? Feed = null);

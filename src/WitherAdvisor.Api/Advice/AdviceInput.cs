@@ -9,6 +9,7 @@ namespace WitherAdvisor.Api.Advice;
 /// <summary>Everything an advice is made of. The same request always gives the same answer.</summary>
 public sealed record AdviceInput : ICrossChecked
 {
+    internal const int MostForetold = 1000;
     private const int LongestDaysAfterLoading = 7;
 
     /// <summary>Where.</summary>
@@ -31,8 +32,11 @@ public sealed record AdviceInput : ICrossChecked
     [Listed(400)]
     public IReadOnlyList<RainTotalInput>? RainTotals { get; init; }
 
-    /// <summary>Air foretold for the hours after loading. What is foretold for hours before it, or for hours that were read, is not used.</summary>
-    [Listed(1000)]
+    /// <summary>
+    /// Weather foretold: the air of the hours after loading, and of hours before it what nobody read. What was read
+    /// always counts first, and the answer says where it took what was foretold.
+    /// </summary>
+    [Listed(MostForetold)]
     public IReadOnlyList<ReadingInput>? Forecast { get; init; }
 
     /// <summary>Coefficients to use; the set defaults-1 when left out.</summary>
@@ -45,7 +49,6 @@ public sealed record AdviceInput : ICrossChecked
         .. RepeatedTimes.In(Forecast ?? [], "forecast"),
         .. TooLate(Weather ?? [], "weather"),
         .. TooLate(Forecast ?? [], "forecast"),
-        .. ForecastOfThePast(),
     ];
 
     private IEnumerable<FieldError> TooLate(IReadOnlyList<ReadingInput> readings, string list) =>
@@ -54,13 +57,4 @@ public sealed record AdviceInput : ICrossChecked
             .Select(reading => FieldError.Of(
                 FieldPath.Item(list, reading.Index) + ".time", $"\"{Rfc3339.Format(reading.Item.Time)}\"",
                 $"at most {LongestDaysAfterLoading} days after batch.loaded_at, {Rfc3339.Format(Batch.LoadedAt)}"));
-
-    private IEnumerable<FieldError> ForecastOfThePast()
-    {
-        if (Forecast is { Count: > 0 } forecast && forecast.All(reading => reading.Time < Batch.LoadedAt))
-        {
-            yield return FieldError.Of("forecast", $"{forecast.Count} items, all earlier",
-                $"at least one time at or after batch.loaded_at, {Rfc3339.Format(Batch.LoadedAt)}");
-        }
-    }
 }

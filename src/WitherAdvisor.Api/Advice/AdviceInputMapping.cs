@@ -20,19 +20,14 @@ internal static class AdviceInputMapping
             BatchMapping.ToDomain(input.Batch),
             read.FindAll(reading => reading.Time <= loadedAt),
             [.. (input.RainTotals ?? []).Select(total => total.ToDomain())],
-            NightAir(read, Readings(input.Forecast), loadedAt),
+            Foretold(read, Readings(input.Forecast), loadedAt),
             CoefficientsMapping.ToDomain(input.Coefficients));
     }
 
-    /// <summary>Air from loading on: as it was read where it was, as it was foretold where not.</summary>
-    private static List<WeatherReading> NightAir(
-        List<WeatherReading> read, List<WeatherReading> foretold, DateTimeOffset loadedAt)
-    {
-        List<WeatherReading> since = read.FindAll(reading => reading.Time > loadedAt);
-        HashSet<DateTimeOffset> known = [.. since.Select(reading => reading.Time)];
-        return [.. since.Concat(foretold.Where(reading => reading.Time >= loadedAt && !known.Contains(reading.Time)))
-            .OrderBy(reading => reading.Time)];
-    }
+    /// <summary>What was foretold and, since it is the air of the night too, what was read after loading: it stands last and wins.</summary>
+    private static List<WeatherReading> Foretold(
+        List<WeatherReading> read, List<WeatherReading> foretold, DateTimeOffset loadedAt) =>
+        [.. foretold.Concat(read.Where(reading => reading.Time > loadedAt)).OrderBy(reading => reading.Time)];
 
     private static List<WeatherReading> Readings(IReadOnlyList<ReadingInput>? readings) =>
         [.. (readings ?? []).Select(ReadingMapping.ToDomain).OrderBy(reading => reading.Time)];

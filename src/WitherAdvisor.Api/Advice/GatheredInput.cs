@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Store;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -16,29 +17,26 @@ internal sealed class GatheredInput(IWeatherStore weather)
     /// <summary>Longer than any wither.</summary>
     private static readonly TimeSpan NightWanted = TimeSpan.FromHours(48);
 
-    private const int MostReadings = Input.Shapes.LongestBody;
-
     public async Task<AdviceInput> For(
         StoredSite site, StoredTrough trough, StoredBatch batch, CancellationToken cancel)
     {
         DateTimeOffset loadedAt = batch.Batch.LoadedAt;
         DateTimeOffset from = loadedAt - HistoryWanted;
         DateTimeOffset to = loadedAt + NightWanted;
-        var read = await weather.ReadReadings(site.Id, WeatherKind.Observed, from, to, cancel);
         var totals = await weather.ReadRainTotals(site.Id, from, loadedAt, cancel);
-        var foretold = await weather.ReadReadings(site.Id, WeatherKind.Forecast, loadedAt, to, cancel);
+        var composed = WeatherComposition.Of(await weather.ReadSourced(site.Id, from, to, cancel), totals);
         return new()
         {
             Site = SiteMapping.ToInput(site),
             Trough = TroughMapping.ToInput(trough),
             Batch = BatchMapping.ToInput(batch.Batch),
-            Weather = Newest(read),
+            Weather = Newest(composed.Weather, Input.Shapes.LongestBody),
             RainTotals = [.. totals.Select(RainTotalInput.Of)],
-            Forecast = [.. foretold.Select(ReadingMapping.ToInput)],
+            Forecast = Newest(composed.Forecast, AdviceInput.MostForetold),
         };
     }
 
     /// <summary>Within what a caller may send inline, so that kept inputs can always be sent again.</summary>
-    private static List<ReadingInput> Newest(IReadOnlyList<WeatherReading> readings) =>
-        [.. readings.TakeLast(MostReadings).Select(ReadingMapping.ToInput)];
+    private static List<ReadingInput> Newest(IReadOnlyList<WeatherReading> readings, int most) =>
+        [.. readings.TakeLast(most).Select(ReadingMapping.ToInput)];
 }

@@ -7,6 +7,7 @@ using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Store;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Demo;
 
@@ -45,8 +46,8 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
     {
         DateTimeOffset loadedAt = LoadedAt(batch);
         // What was read after loading is not for this batch to know.
-        await Save(siteId, WeatherKind.Observed, Readings(batch, "readings").Where(reading => reading.Time <= loadedAt), loadedAt, cancel);
-        await Save(siteId, WeatherKind.Forecast, Readings(batch, "forecast"), loadedAt, cancel);
+        await Save(siteId, WeatherSource.Observed, Readings(batch, "readings").Where(reading => reading.Time <= loadedAt), loadedAt, cancel);
+        await Save(siteId, WeatherSource.CallerForecast, Readings(batch, "forecast"), loadedAt, cancel);
         var totals = InventedFiles.Read(batch["rain_totals"]!.GetValue<string>()).Deserialize<List<RainTotalInput>>(JsonRules.Input)!;
         await weather.SaveRainTotals(siteId, [.. totals.Select(total => total.ToDomain())], loadedAt, cancel);
         BatchOnTroughInput input = InventedFiles.Request<BatchOnTroughInput>(batch["batch"]!);
@@ -58,9 +59,9 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
         InventedFiles.Readings(batch[which]!.GetValue<string>());
 
     private async Task Save(
-        string siteId, WeatherKind kind, IEnumerable<ReadingInput> readings, DateTimeOffset savedAt, CancellationToken cancel)
+        string siteId, WeatherSource source, IEnumerable<ReadingInput> readings, DateTimeOffset savedAt, CancellationToken cancel)
     {
         List<WeatherReading> domain = [.. readings.Select(ReadingMapping.ToDomain)];
-        await weather.SaveReadings(siteId, kind, domain, savedAt, cancel);
+        await weather.SaveReadings(siteId, source, domain, savedAt, cancel);
     }
 }

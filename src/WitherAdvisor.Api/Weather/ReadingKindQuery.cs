@@ -1,5 +1,3 @@
-using WitherAdvisor.Store;
-
 namespace WitherAdvisor.Api.Weather;
 
 /// <summary>Says what kind of readings the body holds.</summary>

@@ -1,5 +1,4 @@
 using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Weather;
 

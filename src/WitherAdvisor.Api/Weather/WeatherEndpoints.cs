@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Store;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Weather;
 
@@ -27,13 +28,17 @@ internal static class WeatherEndpoints
         }
 
         ReadingsQuery asked = query.Value;
-        IReadOnlyList<WeatherReading> readings = await store.ReadReadings(site, asked.Kind, asked.From, asked.To, cancel);
+        IReadOnlyList<SourcedReading> readings = await store.ReadSourced(site, asked.From, asked.To, cancel);
         IReadOnlyList<RainTotal> totals = asked.Kind == WeatherKind.Observed
             ? await store.ReadRainTotals(site, asked.From, asked.To, cancel)
             : [];
         return TypedResults.Ok(new WeatherAnswer
         {
-            Readings = [.. readings.Select(ReadingMapping.ToInput)],
+            Readings =
+            [
+                .. readings.Where(reading => reading.Source == WeatherKinds.ToSource(asked.Kind))
+                    .Select(reading => ReadingMapping.ToInput(reading.Reading)),
+            ],
             RainTotals = [.. totals.Select(RainTotalInput.Of)],
         });
     }
@@ -49,7 +54,7 @@ internal static class WeatherEndpoints
         }
 
         List<WeatherReading> readings = [.. body.Value.Select(ReadingMapping.ToDomain)];
-        int added = await store.SaveReadings(site, query.Value.Kind, readings, clock.NowInMilliseconds(), cancel);
+        int added = await store.SaveReadings(site, WeatherKinds.ToSource(query.Value.Kind), readings, clock.NowInMilliseconds(), cancel);
         return TypedResults.Ok(new SavedReadingsAnswer { Received = readings.Count, New = added });
     }
 

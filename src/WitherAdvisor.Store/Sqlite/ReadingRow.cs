@@ -1,9 +1,13 @@
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Store.Sqlite;
 
 /// <summary>What is read of a row of WeatherReading, in the order selected.</summary>
 internal sealed record ReadingRow(
+    string Source,
+    string Feed,
+    long SavedAtMs,
     long TimeMs,
     double? DryBulbC,
     double? DewPointC,
@@ -14,7 +18,11 @@ internal sealed record ReadingRow(
     double? StationPressurePa,
     double? ShortwaveWPerM2)
 {
-    public WeatherReading ToReading() => new(
-        DateTimeOffset.FromUnixTimeMilliseconds(TimeMs),
-        DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2);
+    public SourcedReading ToSourced() => new(
+        new WeatherReading(
+            DateTimeOffset.FromUnixTimeMilliseconds(TimeMs),
+            DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2),
+        StoredWord.Read<WeatherSource>(Source)!.Value,
+        Feed.Length == 0 ? null : Feed,
+        DateTimeOffset.FromUnixTimeMilliseconds(SavedAtMs));
 }

@@ -22,7 +22,8 @@ internal sealed record SiteRow(
     double ShortestHoursSincePluckingInDryWindySpell,
     double LongestHoursSincePlucking,
     double ToleratedSpreadWetBasis,
-    double CoolingHours)
+    double CoolingHours,
+    string? Feed)
 {
     public static SiteRow Of(StoredSite stored)
     {
@@ -34,11 +35,12 @@ internal sealed record SiteRow(
             style.Name, style.WantedHygrometricDifferenceK, style.TargetMoistureWetBasis, style.PlenumCeilingC,
             style.HygrometricDifferenceCeilingK, style.WetLeafHygrometricDifferenceCeilingK,
             style.ShortestHoursSincePlucking, style.ShortestHoursSincePluckingInDryWindySpell,
-            style.LongestHoursSincePlucking, style.ToleratedSpreadWetBasis, style.CoolingHours);
+            style.LongestHoursSincePlucking, style.ToleratedSpreadWetBasis, style.CoolingHours,
+            stored.Feed);
     }
 
     public StoredSite ToSite() => new(
-        Id, Name, TimeZone, new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa));
+        Id, Name, TimeZone, new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa), Feed);
 
     private WitherStyle ToStyle() => new()
     {

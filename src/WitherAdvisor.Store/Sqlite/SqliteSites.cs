@@ -10,7 +10,7 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
         StyleName, WantedHygrometricDifferenceK, TargetMoistureWetBasis, PlenumCeilingC,
         HygrometricDifferenceCeilingK, WetLeafHygrometricDifferenceCeilingK,
         ShortestHoursSincePlucking, ShortestHoursSincePluckingInDryWindySpell, LongestHoursSincePlucking,
-        ToleratedSpreadWetBasis, CoolingHours
+        ToleratedSpreadWetBasis, CoolingHours, Feed
         """;
 
     private const string TroughColumns = "SiteId, Id, Name, AreaM2, AirflowM3PerSM2, SlowestFanShare, MostLoadKgPerM2";
@@ -23,7 +23,7 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
             @StyleName, @WantedHygrometricDifferenceK, @TargetMoistureWetBasis, @PlenumCeilingC,
             @HygrometricDifferenceCeilingK, @WetLeafHygrometricDifferenceCeilingK,
             @ShortestHoursSincePlucking, @ShortestHoursSincePluckingInDryWindySpell, @LongestHoursSincePlucking,
-            @ToleratedSpreadWetBasis, @CoolingHours)
+            @ToleratedSpreadWetBasis, @CoolingHours, @Feed)
         ON CONFLICT (Id) DO UPDATE SET
             Name = excluded.Name,
             TimeZone = excluded.TimeZone,
@@ -42,7 +42,8 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
             ShortestHoursSincePluckingInDryWindySpell = excluded.ShortestHoursSincePluckingInDryWindySpell,
             LongestHoursSincePlucking = excluded.LongestHoursSincePlucking,
             ToleratedSpreadWetBasis = excluded.ToleratedSpreadWetBasis,
-            CoolingHours = excluded.CoolingHours
+            CoolingHours = excluded.CoolingHours,
+            Feed = excluded.Feed
         """;
 
     private const string PutTroughSql = $"""

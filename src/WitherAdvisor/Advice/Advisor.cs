@@ -17,14 +17,14 @@ public static class Advisor
     public static AdviceOutcome Advise(AdviceRequest request)
     {
         Batch batch = request.Batch;
-        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, request.Forecast);
-        List<WeatherReading> foretoldBefore = [.. foretold.Where(reading => reading.Time <= batch.LoadedAt)];
-        LeafEstimate leaf = EstimateLeaf(request, foretoldBefore);
+        ILookup<bool, WeatherReading> isAhead = request.Forecast.ToLookup(reading => reading.Time > batch.LoadedAt);
+        IReadOnlyList<WeatherReading> standIns = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, [.. isAhead[false]]);
+        LeafEstimate leaf = EstimateLeaf(request, standIns);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, foretold, Math.Max(longest, 1) + HoursBeyond);
+        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, [.. standIns, .. isAhead[true]], Math.Max(longest, 1) + HoursBeyond);
         IReadOnlyList<Assumption> assumptions =
         [
-            .. leaf.Missing, .. StaleWeather.Of(request.Readings, foretoldBefore, batch.LoadedAt), .. ahead.Assumptions,
+            .. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions,
         ];
         if (ahead.Night is not { } night)
         {
@@ -67,11 +67,11 @@ public static class Advisor
             request.Coefficients.SetName, trial.Simulated + simulatedForEffects + Ensemble.Members);
     }
 
-    private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> foretold)
+    private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> standIns)
     {
         Batch batch = request.Batch;
         return LeafPartlyForetold.Estimate(
-            request.Site, request.Readings, foretold, request.RainTotals,
+            request.Site, request.Readings, standIns, request.RainTotals,
             new(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.Label.Standard,
                 batch.MeasuredSurfaceWaterKgPerKg, batch.SurfaceFeel, batch.MeasuredMoistureWetBasis),
             request.Coefficients);

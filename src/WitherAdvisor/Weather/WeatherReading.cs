@@ -19,4 +19,12 @@ public sealed record WeatherReading(
     double? RainMm = null,
     double? WindMPerS = null,
     double? StationPressurePa = null,
-    double? ShortwaveWPerM2 = null);
+    double? ShortwaveWPerM2 = null)
+{
+    /// <summary>The humidity is told, in one of its three ways.</summary>
+    public bool TellsHumidity => (DewPointC ?? WetBulbC ?? RelativeHumidity) is not null;
+
+    /// <summary>Any value is told.</summary>
+    public bool TellsAnything =>
+        TellsHumidity || (DryBulbC ?? RainMm ?? WindMPerS ?? StationPressurePa ?? ShortwaveWPerM2) is not null;
+}

@@ -109,9 +109,9 @@ internal sealed class ReadingTimeline
     private static WeatherReading Newer(WeatherReading newer, WeatherReading older) => newer with
     {
         DryBulbC = newer.DryBulbC ?? older.DryBulbC,
-        DewPointC = Told.Humidity(newer) ? newer.DewPointC : older.DewPointC,
-        WetBulbC = Told.Humidity(newer) ? newer.WetBulbC : older.WetBulbC,
-        RelativeHumidity = Told.Humidity(newer) ? newer.RelativeHumidity : older.RelativeHumidity,
+        DewPointC = newer.TellsHumidity ? newer.DewPointC : older.DewPointC,
+        WetBulbC = newer.TellsHumidity ? newer.WetBulbC : older.WetBulbC,
+        RelativeHumidity = newer.TellsHumidity ? newer.RelativeHumidity : older.RelativeHumidity,
         RainMm = newer.RainMm ?? older.RainMm,
         WindMPerS = newer.WindMPerS ?? older.WindMPerS,
         StationPressurePa = newer.StationPressurePa ?? older.StationPressurePa,

@@ -24,6 +24,6 @@ public sealed record ComposedReading(WeatherReading Best, ReadingOrigins Origins
             Is(Origins.Wind) ? Best.WindMPerS : null,
             Is(Origins.StationPressure) ? Best.StationPressurePa : null,
             Is(Origins.Shortwave) ? Best.ShortwaveWPerM2 : null);
-        return Told.Anything(reading) ? reading : null;
+        return reading.TellsAnything ? reading : null;
     }
 }

@@ -19,7 +19,7 @@ internal static class ForetoldWhereUnread
 
         List<WeatherReading> read = [.. readings.Select(ScreenedReading.Of)];
         ReadTimes dryBulb = ReadTimes.Of(read, reading => reading.DryBulbC is not null);
-        ReadTimes humidity = ReadTimes.Of(read, Told.Humidity);
+        ReadTimes humidity = ReadTimes.Of(read, reading => reading.TellsHumidity);
         ReadTimes rain = ReadTimes.Of(read, reading => reading.RainMm is not null);
         ReadTimes wind = ReadTimes.Of(read, reading => reading.WindMPerS is not null);
         ReadTimes pressure = ReadTimes.Of(read, reading => reading.StationPressurePa is not null);
@@ -32,7 +32,7 @@ internal static class ForetoldWhereUnread
                 WindMPerS = wind.AnyNear(foretold.Time) ? null : foretold.WindMPerS,
                 StationPressurePa = pressure.AnyNear(foretold.Time) ? null : foretold.StationPressurePa,
                 ShortwaveWPerM2 = shortwave.AnyNear(foretold.Time) ? null : foretold.ShortwaveWPerM2,
-            }).Where(Told.Anything),
+            }).Where(reading => reading.TellsAnything),
         ];
 
         WeatherReading Unread(WeatherReading foretold)

@@ -48,7 +48,7 @@ internal static class StaleWeather
 
     /// <summary>Wind or pressure alone says nothing of what befell the leaf.</summary>
     private static bool IsWeather(WeatherReading reading) =>
-        reading.DryBulbC is not null || reading.RainMm is not null || Told.Humidity(reading);
+        reading.DryBulbC is not null || reading.RainMm is not null || reading.TellsHumidity;
 
     private static int Hours(IReadOnlyList<WeatherReading> readings, Func<WeatherReading, bool> tells) =>
         readings.Where(tells).Select(reading => reading.Time.UtcTicks / TimeSpan.TicksPerHour).Distinct().Count();
@@ -67,7 +67,7 @@ internal static class StaleWeather
         (string Name, int Hours)[] counts =
         [
             ("temperature", Hours(foretold, reading => reading.DryBulbC is not null)),
-            ("humidity", Hours(foretold, Told.Humidity)),
+            ("humidity", Hours(foretold, reading => reading.TellsHumidity)),
             ("rain", Hours(foretold, reading => reading.RainMm is not null)),
             ("wind", Hours(foretold, reading => reading.WindMPerS is not null)),
             ("radiation", Hours(foretold, reading => reading.ShortwaveWPerM2 is not null)),

@@ -13,7 +13,8 @@ public static class WeatherComposition
     /// </param>
     /// <remarks>
     /// The three humidities are one value. Told only as wet bulb or relative humidity it is taken only with the dry bulb
-    /// of the same reading. A dew point beside another reading's lower dry bulb means saturated air.
+    /// of the same reading: 80 % at 20 °C is not 80 % at 18 °C. A dew point above another reading's dry bulb means
+    /// saturated air.
     /// </remarks>
     public static ComposedWeather Of(IReadOnlyList<SourcedReading> readings, IReadOnlyList<RainTotal> rainTotals) => new(
     [
@@ -21,7 +22,7 @@ public static class WeatherComposition
             .GroupBy(row => row.Reading.Time.UtcTicks)
             .OrderBy(instant => instant.Key)
             .Select(instant => Compose([.. instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt)], rainTotals))
-            .Where(reading => Told.Anything(reading.Best)),
+            .Where(reading => reading.Best.TellsAnything),
     ]);
 
     private static ComposedReading Compose(List<SourcedReading> bestFirst, IReadOnlyList<RainTotal> rainTotals)
@@ -29,8 +30,8 @@ public static class WeatherComposition
         DateTimeOffset time = bestFirst[0].Reading.Time;
         bool gauged = GaugedRain.Tells(rainTotals, time);
         SourcedReading? dryBulb = bestFirst.Find(row => row.Reading.DryBulbC is not null);
-        SourcedReading? humidity = bestFirst.Find(row => Told.HumidityByItself(row.Reading)
-            || (Told.Humidity(row.Reading) && (dryBulb is null || ReferenceEquals(row, dryBulb))));
+        SourcedReading? humidity = bestFirst.Find(row => row.Reading.DewPointC is not null
+            || (row.Reading.TellsHumidity && (dryBulb is null || ReferenceEquals(row, dryBulb))));
         SourcedReading? rain = bestFirst.Find(row => row.Reading.RainMm is not null && (row.Source == WeatherSource.Observed || !gauged));
         SourcedReading? wind = bestFirst.Find(row => row.Reading.WindMPerS is not null);
         SourcedReading? pressure = bestFirst.Find(row => row.Reading.StationPressurePa is not null);

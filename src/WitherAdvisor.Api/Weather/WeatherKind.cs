@@ -1,0 +1,8 @@
+namespace WitherAdvisor.Api.Weather;
+
+/// <summary>Whether a reading that a caller gives was taken or foretold.</summary>
+public enum WeatherKind
+{
+    Observed,
+    Forecast,
+}

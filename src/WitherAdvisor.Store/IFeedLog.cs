@@ -1,0 +1,15 @@
+namespace WitherAdvisor.Store;
+
+/// <summary>What came of asking feeds. Times come back as the same instants to the millisecond, with offset zero.</summary>
+public interface IFeedLog
+{
+    /// <summary>Keeps what came of a fetch; another of the same site, feed and millisecond replaces it.</summary>
+    /// <exception cref="UnknownOwnerException">No such site.</exception>
+    Task Add(FeedFetch fetch, CancellationToken cancel = default);
+
+    /// <summary>The last fetch, good or refused; null where there was none.</summary>
+    Task<FeedFetch?> Last(string siteId, string feed, CancellationToken cancel = default);
+
+    /// <summary>The last fetch that gave weather; null where there was none.</summary>
+    Task<FeedFetch?> LastGood(string siteId, string feed, CancellationToken cancel = default);
+}
