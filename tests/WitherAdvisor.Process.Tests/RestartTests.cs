@@ -34,15 +34,4 @@ public sealed class RestartTests
         Assert.Equal("true", Assert.Single(replay.Headers.GetValues("Replay-Identical")));
         Assert.Equal(given, await replay.Content.ReadAsStringAsync(cancel));
     }
-
-    [Fact]
-    public async Task The_service_says_that_it_has_no_sign_in()
-    {
-        using TemporaryFolder folder = new();
-        await using RunningService service = new(folder.Path);
-
-        await service.Start();
-
-        Assert.Contains("no sign-in", service.Printed, StringComparison.Ordinal);
-    }
 }

@@ -40,6 +40,17 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
         Assert.True(health.IsSuccessStatusCode, $"/health answers {health.StatusCode}:\n{Printed}");
     }
 
+    /// <summary>Waits until it has printed a text.</summary>
+    public async Task Prints(string text)
+    {
+        using CancellationTokenSource tooLong = new(LongestStart);
+        while (!Printed.Contains(text, StringComparison.Ordinal))
+        {
+            Assert.False(tooLong.IsCancellationRequested, $"it never printed \"{text}\":\n{Printed}");
+            await Task.Delay(50);
+        }
+    }
+
     /// <summary>Kills it, as a power cut would.</summary>
     public async ValueTask DisposeAsync()
     {
