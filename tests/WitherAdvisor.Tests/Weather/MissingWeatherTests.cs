@@ -14,7 +14,7 @@ public sealed class MissingWeatherTests
         { "air_unknown", "72 of the 72 hours" },
         { "rain_unknown", "72 of the 72 hours" },
         { "short_history", "9.5 of the 60 days" },
-        { "impossible_values", "1 readings" },
+        { "impossible_values", "in 1 of the readings" },
     };
 
     [Fact]
