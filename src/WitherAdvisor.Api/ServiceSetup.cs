@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
+using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -25,6 +26,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<BatchIntake>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();
+        builder.Services.AddPages();
     }
 
     public static void UseWitherAdvisor(this WebApplication app)
@@ -33,6 +35,7 @@ internal static class ServiceSetup
         app.MapApiDocument();
         app.MapHealth();
         app.MapV1();
+        app.MapPages();
         app.SayThatThereIsNoSignIn();
     }
 
