@@ -32,12 +32,5 @@ internal static class BatchMapping
         ReadyBy = batch.ReadyBy,
     };
 
-    public static BatchAnswer ToAnswer(StoredBatch stored) => new(ToInput(stored.Batch))
-    {
-        Id = stored.Id,
-        Site = stored.SiteId,
-        Trough = stored.TroughId,
-        CreatedAt = stored.CreatedAt,
-        UnloadedAt = stored.UnloadedAt,
-    };
+    public static BatchAnswer ToAnswer(StoredBatch stored) => new(stored, ToInput(stored.Batch));
 }

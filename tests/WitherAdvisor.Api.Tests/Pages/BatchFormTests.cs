@@ -109,13 +109,13 @@ public sealed class BatchFormTests
         Read(new Dictionary<string, string>(StringComparer.Ordinal)).Form.Problems.Select(problem => problem.Field));
 
     [Fact]
-    public void Rain_sums_become_stretches_that_do_not_count_rain_twice()
+    public void Rain_sums_are_kept_as_they_were_read()
     {
         (EnteredBatch? entered, _) = Read(Filled((LoftAirForm.RainDay, "12"), (LoftAirForm.RainThreeDays, "61"), (LoftAirForm.RainTenDays, "61")));
 
         DateTimeOffset loaded = Sample.LoadedAt;
         Assert.Equal(
-            [new RainTotal(loaded.AddDays(-1), loaded, 12), new(loaded.AddDays(-3), loaded.AddDays(-1), 49), new(loaded.AddDays(-10), loaded.AddDays(-3), 0)],
+            [new RainTotal(loaded.AddDays(-1), loaded, 12), new(loaded.AddDays(-3), loaded, 61), new(loaded.AddDays(-10), loaded, 61)],
             entered!.Air.RainTotals);
     }
 

@@ -14,10 +14,12 @@ namespace WitherAdvisor.Api.Tests.Pages;
 /// <summary>An invented advice with figures chosen to be told apart on a page; no model made it.</summary>
 internal static class Sample
 {
+    private const double UsualHotAirC = WitherAdvisor.Sites.Site.UsualHotAirC;
+
     public static readonly DateTimeOffset LoadedAt = new(2026, 7, 14, 10, 40, 0, TimeSpan.Zero);
 
     public static StoredSite Site { get; } = new(
-        "invented-hill", "Invented Hill", "Asia/Colombo", new Site(1500, 6.9, 80.7, Sites.Site.UsualHotAirC, WitherStyle.Short));
+        "invented-hill", "Invented Hill", "Asia/Colombo", new Site(1500, 6.9, 80.7, UsualHotAirC, WitherStyle.Short));
 
     public static StoredTrough Trough { get; } = new(Site.Id, "t2", "Trough 2", new Trough(42));
 

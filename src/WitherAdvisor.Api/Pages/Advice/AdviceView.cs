@@ -21,6 +21,9 @@ public sealed record AdviceView(
     IReadOnlyList<string> LotWarnings,
     PageContext Page)
 {
+    /// <summary>False where the model has changed since and makes something else of the same inputs.</summary>
+    public bool AsGiven { get; init; } = true;
+
     public WallClock Clock { get; } = new(Site.TimeZone);
 
     public PersonUnits Units => Page.Units;

@@ -55,7 +55,7 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
         double? water = form.Number(SurfaceWater, "Measured water on the leaf", NumberRange.Percent(0, 0.6, "% of the blotted weight"));
         double? moisture = form.Number(Moisture, "Measured moisture", NumberRange.Percent(0.6, 0.9, "% wet basis"));
         DateTimeOffset? ready = form.Time(ReadyBy, "Wanted ready by", clock);
-        CheckOrder(form, from, to, loaded, ready);
+        new BatchTimes(from, to, loaded, ready).Check(form, clock);
         LoftAir air = new LoftAirForm(site, units).Read(form, loaded);
         return form.Problems.Count > 0
             ? null
@@ -81,24 +81,5 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
     {
         double most = (trough is null ? troughs : [trough]).Select(one => one.Trough.AreaM2 * one.Trough.MostLoadKgPerM2).DefaultIfEmpty(1).Max();
         return form.Number(GreenWeight, "Green weight", NumberRange.Weight(1, most, units), required: true);
-    }
-
-    private void CheckOrder(
-        FormReader form, DateTimeOffset? from, DateTimeOffset? to, DateTimeOffset? loaded, DateTimeOffset? ready)
-    {
-        if (to < from)
-        {
-            form.Refuse(PluckedTo, "Plucked to", $"{clock.DateAndClock(to.Value)} was given; not before plucking began, {clock.DateAndClock(from.Value)}.");
-        }
-
-        if (loaded < to)
-        {
-            form.Refuse(LoadedAt, "Loaded at", $"{clock.DateAndClock(loaded.Value)} was given; not before plucking ended, {clock.DateAndClock(to.Value)}.");
-        }
-
-        if (ready <= loaded)
-        {
-            form.Refuse(ReadyBy, "Wanted ready by", $"{clock.DateAndClock(ready.Value)} was given; after loading, {clock.DateAndClock(loaded.Value)}.");
-        }
     }
 }

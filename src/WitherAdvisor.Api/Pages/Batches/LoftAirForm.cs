@@ -20,35 +20,32 @@ public sealed class LoftAirForm(StoredSite site, PersonUnits units)
     {
         BulbReading? bulbs = new BulbFields(site, units).Read(form);
         double? wind = form.Number(BulbFields.Wind, "Wind", BulbFields.WindRange);
-        IReadOnlyList<RainTotal> rain = ReadRain(form, loadedAt ?? default);
+        IReadOnlyList<RainTotal> rain = ReadRain(form, loadedAt ?? DateTimeOffset.UnixEpoch);
         WeatherReading? reading = (bulbs is null && wind is null) || loadedAt is null
             ? null
             : new WeatherReading(loadedAt.Value, bulbs?.DryBulbC, WetBulbC: bulbs?.WetBulbC, RelativeHumidity: bulbs?.RelativeHumidity, WindMPerS: wind);
         return new(reading, rain);
     }
 
-    // The longer sums include the shorter, so each stretch gets only what the shorter one does not hold.
+    // Each sum is kept as it was read; where one lies within another, the model takes the longer less the shorter.
     private static List<RainTotal> ReadRain(FormReader form, DateTimeOffset until)
     {
         (string Field, string Label, int Days)[] sums =
             [(RainDay, "Rain of the last 24 hours", 1), (RainThreeDays, "Rain of the last 3 days", 3), (RainTenDays, "Rain of the last 10 days", 10)];
-        List<RainTotal> stretches = [];
-        double told = 0;
-        int daysTold = 0;
+        List<RainTotal> totals = [];
         foreach ((string field, string label, int days) in sums)
         {
             double? sum = form.Number(field, label, NumberRange.Plain(0, MostRainMm, "mm"));
-            if (sum < told)
+            if (totals.LastOrDefault() is { } shorter && sum < shorter.RainMm)
             {
-                form.Refuse(field, label, $"{Figures.Millimetres(sum.Value)} was given; not less than the {Figures.Millimetres(told)} of the shorter time in it.");
+                form.Refuse(field, label, $"{Figures.Millimetres(sum.Value)} was given; not less than the {Figures.Millimetres(shorter.RainMm)} of the shorter time in it.");
             }
-            else if (sum is not null && until != default)
+            else if (sum is not null)
             {
-                stretches.Add(new RainTotal(until.AddDays(-days), until.AddDays(-daysTold), sum.Value - told));
-                (told, daysTold) = (sum.Value, days);
+                totals.Add(new RainTotal(until.AddDays(-days), until, sum.Value));
             }
         }
 
-        return stretches;
+        return totals;
     }
 }
