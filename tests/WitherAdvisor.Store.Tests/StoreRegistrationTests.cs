@@ -8,7 +8,7 @@ public sealed class StoreRegistrationTests : IDisposable
     private readonly string folder = Directory.CreateTempSubdirectory("wither-store-").FullName;
 
     [Fact]
-    public async Task A_host_gets_the_three_stores_on_one_file_made_when_first_asked_for()
+    public async Task A_host_gets_the_stores_on_one_file_made_when_first_asked_for()
     {
         var path = Path.Combine(folder, "wither.db");
         await using var provider = new ServiceCollection().AddWitherStore(path)
@@ -19,6 +19,7 @@ public sealed class StoreRegistrationTests : IDisposable
         await provider.GetRequiredService<ISiteStore>().PutTrough(Invented.Trough("hill", "t1"), Cancel);
         await provider.GetRequiredService<IBatchStore>().Add(Invented.Batch("b1"), Invented.AdviceFor("a1", "b1"), Cancel);
         await provider.GetRequiredService<IWeatherStore>().SaveRainTotals("hill", [], Invented.Monday, Cancel);
+        Assert.Null(await provider.GetRequiredService<IFeedLog>().Last("hill", "valley-feed", Cancel));
 
         Assert.True(File.Exists(path));
         Assert.NotNull(await provider.GetRequiredService<IBatchStore>().Find("b1", Cancel));

@@ -24,6 +24,8 @@ public sealed class TemporaryStore : IDisposable
 
     public IBatchStore Batches => new SqliteBatches(Database);
 
+    public IFeedLog Feeds => new SqliteFeedLog(Database);
+
     internal SqliteDatabase Database { get; private set; }
 
     /// <summary>A site and a trough for leaf to lie on.</summary>

@@ -133,7 +133,6 @@ public sealed class StatelessAdviceTests(RunningService service)
     }
 
     [Theory]
-    [InlineData("forecast", "2026-03-01T12:00:00+05:30", "forecast")]
     [InlineData("forecast", "2026-03-09T12:00:00+05:30", "forecast[0].time")]
     [InlineData("weather", "2026-03-09T12:00:00+05:30", "weather[0].time")]
     public async Task Weather_has_to_fit_the_time_of_loading(string list, string time, string field)

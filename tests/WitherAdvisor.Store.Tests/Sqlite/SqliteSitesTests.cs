@@ -30,6 +30,18 @@ public sealed class SqliteSitesTests : IDisposable
         Assert.Equal([null], store.Column("SELECT StationPressurePa FROM Site"));
     }
 
+    [Fact]
+    public async Task A_site_can_take_a_feed_and_leave_it_again()
+    {
+        var site = Invented.Site("hill") with { Feed = "valley-feed" };
+        await store.Sites.PutSite(site, Cancel);
+        Assert.Equal(["valley-feed"], store.Column("SELECT Feed FROM Site"));
+
+        await store.Sites.PutSite(site with { Feed = null }, Cancel);
+
+        Assert.Null((await store.Sites.FindSite("hill", Cancel))!.Feed);
+    }
+
     [Theory]
     [InlineData(double.MaxValue)]
     [InlineData(double.MinValue)]

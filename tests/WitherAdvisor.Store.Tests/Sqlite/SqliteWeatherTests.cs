@@ -1,4 +1,5 @@
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Sources;
 using static WitherAdvisor.Store.Tests.Invented;
 using static WitherAdvisor.Store.Tests.TemporaryStore;
 
@@ -127,11 +128,11 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     {
         var observed = new WeatherReading(Monday, DryBulbC: 18);
         var forecast = new WeatherReading(Monday, DryBulbC: 21);
-        await store.Weather.SaveReadings("hill", WeatherKind.Observed, [observed], SavedAt, Cancel);
-        await store.Weather.SaveReadings("hill", WeatherKind.Forecast, [forecast], SavedAt, Cancel);
+        await store.Weather.SaveReadings("hill", WeatherSource.Observed, [observed], SavedAt, Cancel);
+        await store.Weather.SaveReadings("hill", WeatherSource.CallerForecast, [forecast], SavedAt, Cancel);
 
-        Assert.Equal([observed], await Read(WeatherKind.Observed, Monday, Monday));
-        Assert.Equal([forecast], await Read(WeatherKind.Forecast, Monday, Monday));
+        Assert.Equal([observed], await Read(WeatherSource.Observed, Monday, Monday));
+        Assert.Equal([forecast], await Read(WeatherSource.CallerForecast, Monday, Monday));
     }
 
     [Fact]
@@ -139,7 +140,7 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     {
         await Save([.. new[] { 5, 3, 1, 4, 2 }.Select(hour => new WeatherReading(Monday.AddHours(hour)))]);
 
-        var read = await Read(WeatherKind.Observed, Monday.AddHours(2).ToOffset(TimeSpan.FromHours(9)), Monday.AddHours(4));
+        var read = await Read(WeatherSource.Observed, Monday.AddHours(2).ToOffset(TimeSpan.FromHours(9)), Monday.AddHours(4));
 
         Assert.Equal([2, 3, 4], read.Select(reading => (reading.Time - Monday).TotalHours));
     }
@@ -172,7 +173,7 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     public async Task Weather_of_an_unknown_site_is_refused_by_name()
     {
         var readings = await Assert.ThrowsAsync<UnknownOwnerException>(() => store.Weather.SaveReadings(
-            "nowhere", WeatherKind.Observed, [new WeatherReading(Monday)], SavedAt, Cancel));
+            "nowhere", WeatherSource.Observed, [new WeatherReading(Monday)], SavedAt, Cancel));
         var totals = await Assert.ThrowsAsync<UnknownOwnerException>(() => store.Weather.SaveRainTotals(
             "nowhere", [new RainTotal(Monday, Monday.AddDays(1), 1)], SavedAt, Cancel));
 
@@ -227,13 +228,16 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     }
 
     private Task<int> Save(params WeatherReading[] readings) =>
-        store.Weather.SaveReadings("hill", WeatherKind.Observed, readings, SavedAt, Cancel);
+        store.Weather.SaveReadings("hill", WeatherSource.Observed, readings, SavedAt, Cancel);
 
     private Task<IReadOnlyList<WeatherReading>> ReadAll() =>
-        Read(WeatherKind.Observed, DateTimeOffset.MinValue, DateTimeOffset.MaxValue);
+        Read(WeatherSource.Observed, DateTimeOffset.MinValue, DateTimeOffset.MaxValue);
 
-    private Task<IReadOnlyList<WeatherReading>> Read(WeatherKind kind, DateTimeOffset from, DateTimeOffset to) =>
-        store.Weather.ReadReadings("hill", kind, from, to, Cancel);
+    private async Task<IReadOnlyList<WeatherReading>> Read(WeatherSource source, DateTimeOffset from, DateTimeOffset to) =>
+    [
+        .. (await store.Weather.ReadSourced("hill", from, to, Cancel))
+            .Where(reading => reading.Source == source).Select(reading => reading.Reading),
+    ];
 
     private Task<IReadOnlyList<RainTotal>> RainTotals(DateTimeOffset from, DateTimeOffset to) =>
         store.Weather.ReadRainTotals("hill", from, to, Cancel);

@@ -41,7 +41,11 @@ public sealed record InventedDays
     /// <summary>A reading each hour from so many days before the last midnight to the end of the last day.</summary>
     /// <param name="rainMm">Rain of the hour that ends so many hours after the last midnight; null where unknown.</param>
     public IReadOnlyList<WeatherReading> Hours(int days, Func<int, double?> rainMm) =>
-        [.. Enumerable.Range(-24 * days, 24 * days + 25).Select(hour => Reading(hour, rainMm(hour)))];
+        [.. Between(-24 * days, 24, rainMm)];
+
+    /// <summary>A reading each hour between two hours of the last day, both included; below 0 on days before.</summary>
+    public IEnumerable<WeatherReading> Between(int from, int to, Func<int, double?> rainMm) =>
+        Enumerable.Range(from, to - from + 1).Select(hour => Reading(hour, rainMm(hour)));
 
     public IReadOnlyList<WeatherReading> DryHours(int days) => Hours(days, _ => 0);
 

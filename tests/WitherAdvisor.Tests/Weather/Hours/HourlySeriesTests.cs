@@ -33,6 +33,14 @@ public sealed class HourlySeriesTests
     }
 
     [Fact]
+    public void An_older_dew_point_does_not_overrule_a_newer_wet_bulb()
+    {
+        HourlySeries series = Series([Air(1, 20, 10), new(At(1), DryBulbC: 20, WetBulbC: 19)]);
+
+        Assert.Equal(AirState.FromWetBulb(20, 19, SitePressurePa).HumidityRatio, AirAt(series, 1)!.Value.HumidityRatio, 1e-15);
+    }
+
+    [Fact]
     public void An_impossible_correction_does_not_displace_a_possible_value()
     {
         HourlySeries series = Series([Air(1, 20, 12), new(At(1), DryBulbC: double.NaN)]);
