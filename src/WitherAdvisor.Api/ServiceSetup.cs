@@ -1,8 +1,10 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
+using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -23,8 +25,10 @@ internal static class ServiceSetup
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
+        builder.Services.AddScoped<InventedEstate>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();
+        builder.Services.AddPages();
     }
 
     public static void UseWitherAdvisor(this WebApplication app)
@@ -33,6 +37,7 @@ internal static class ServiceSetup
         app.MapApiDocument();
         app.MapHealth();
         app.MapV1();
+        app.MapPages();
         app.SayThatThereIsNoSignIn();
     }
 
