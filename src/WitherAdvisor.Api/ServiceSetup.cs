@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
@@ -24,6 +25,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
+        builder.Services.AddScoped<InventedEstate>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();
         builder.Services.AddPages();

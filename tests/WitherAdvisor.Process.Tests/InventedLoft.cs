@@ -13,6 +13,11 @@ public sealed class InventedLoft(RunningService service)
 
     private static readonly IReadOnlyDictionary<string, string> Files = EstateFiles.Make(EstateFiles.Seed);
 
+    /// <summary>The demo batches as the interface takes them, by name.</summary>
+    public static JsonObject Batch(string id) => JsonNode.Parse(Files["batches.json"])!.AsArray()
+        .Single(batch => batch!["id"]!.GetValue<string>() == id)!["batch"]!.DeepClone().AsObject();
+
+    /// <summary>Puts in its site, its troughs and its wet spell.</summary>
     public async Task Tell()
     {
         await PutNamed("/v1/sites/", JsonNode.Parse(Files["site.json"])!.AsObject());

@@ -9,9 +9,12 @@ namespace WitherAdvisor.Process.Tests;
 /// <summary>What every test stands in: the service running, the invented estate told to it, and a browser.</summary>
 public sealed class Loft : IAsyncLifetime
 {
+    private readonly TemporaryFolder folder = new();
     private readonly Browser browser = new();
 
-    public RunningService Service { get; } = new();
+    public Loft() => Service = new(folder.Path);
+
+    public RunningService Service { get; }
 
     /// <summary>A page on a phone, with nothing remembered.</summary>
     public Task<IPage> OpenOnPhone(ColorScheme colours = ColorScheme.Light, bool javaScript = true) =>
@@ -28,5 +31,6 @@ public sealed class Loft : IAsyncLifetime
     {
         await browser.DisposeAsync();
         await Service.DisposeAsync();
+        folder.Dispose();
     }
 }

@@ -5,12 +5,12 @@ using Xunit;
 
 namespace WitherAdvisor.Process.Tests;
 
-/// <summary>The published service as a process of its own, on a free port of the loopback, with a new database.</summary>
-public sealed partial class RunningService : IAsyncDisposable
+/// <summary>The published service as a process of its own, on a free port of the loopback, with its data in one folder.</summary>
+/// <param name="dataFolder">Holds the database and the home folder; a new one is a first start.</param>
+public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
 {
     private static readonly TimeSpan LongestStart = TimeSpan.FromMinutes(2);
 
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-");
     private readonly ConcurrentQueue<string> printed = new();
     private readonly TaskCompletionSource<Uri> listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private System.Diagnostics.Process? process;
@@ -40,6 +40,18 @@ public sealed partial class RunningService : IAsyncDisposable
         Assert.True(health.IsSuccessStatusCode, $"/health answers {health.StatusCode}:\n{Printed}");
     }
 
+    /// <summary>Waits until it has printed a text.</summary>
+    public async Task Prints(string text)
+    {
+        using CancellationTokenSource tooLong = new(LongestStart);
+        while (!Printed.Contains(text, StringComparison.Ordinal))
+        {
+            Assert.False(tooLong.IsCancellationRequested, $"it never printed \"{text}\":\n{Printed}");
+            await Task.Delay(50);
+        }
+    }
+
+    /// <summary>Kills it, as a power cut would.</summary>
     public async ValueTask DisposeAsync()
     {
         Http.Dispose();
@@ -49,8 +61,6 @@ public sealed partial class RunningService : IAsyncDisposable
             await process.WaitForExitAsync();
             process.Dispose();
         }
-
-        folder.Delete(recursive: true);
     }
 
     private ProcessStartInfo StartInfo()
@@ -66,8 +76,8 @@ public sealed partial class RunningService : IAsyncDisposable
         start.ArgumentList.Add(Path.Combine(service, "WitherAdvisor.Api.dll"));
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
-        start.Environment["HOME"] = folder.FullName;
-        start.Environment["Store__DatabasePath"] = Path.Combine(folder.FullName, "witheradvisor.db");
+        start.Environment["HOME"] = dataFolder;
+        start.Environment["Store__DatabasePath"] = Path.Combine(dataFolder, "witheradvisor.db");
         return start;
     }
 

@@ -1,3 +1,4 @@
+using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Advice;

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
+using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Batches;
 
@@ -7,9 +8,14 @@ namespace WitherAdvisor.Api.Batches;
 public sealed record BatchAnswer : BatchInput
 {
     [SetsRequiredMembers]
-    public BatchAnswer(BatchInput batch)
+    public BatchAnswer(StoredBatch stored, BatchInput batch)
         : base(batch)
     {
+        Id = stored.Id;
+        Site = stored.SiteId;
+        Trough = stored.TroughId;
+        CreatedAt = stored.CreatedAt;
+        UnloadedAt = stored.UnloadedAt;
     }
 
     /// <summary>Made by the service.</summary>

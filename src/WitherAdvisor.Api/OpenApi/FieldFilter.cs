@@ -31,6 +31,8 @@ internal sealed class FieldFilter : ISchemaFilter
             field.Type = null;
             field.AllOf = [context.SchemaGenerator.GenerateSchema(shown.Type, context.SchemaRepository)];
         }
+
+        NullSchema.Allow(field);
     }
 
     private static void WriteUnit(OpenApiSchema field, PropertyInfo property)

@@ -16,6 +16,7 @@ public sealed record SimulatedStageInput : ICrossChecked
     public double? PlenumDryBulbC { get; init; }
 
     /// <summary>Hygrometric difference to hold under the mesh; not beside plenum_dry_bulb_c.</summary>
+    /// <example>7.2</example>
     [Measured(0, 20)]
     public double? HygrometricDifferenceK { get; init; }
 

@@ -7,7 +7,7 @@ namespace WitherAdvisor.Weather.Canopy;
 /// evaporation from the wet part of it.
 /// </summary>
 /// <remarks>
-/// A store of the kind of Rutter et al. (1971), J. Agric. Meteorol. 9, wet part after Deardorff (1978). Plucked
+/// A store of the kind of Rutter et al. (1971), Agric. Meteorol. 9, wet part after Deardorff (1978). Plucked
 /// shoots are the top layer, so they wet first, dry first and take the dew.
 /// </remarks>
 internal sealed class CanopyRun
