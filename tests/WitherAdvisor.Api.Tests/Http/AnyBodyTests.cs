@@ -51,9 +51,8 @@ public sealed class AnyBodyTests(RunningService service)
 
     private async Task<Reply> SendChanged(RequestForm form, List<(int Place, string Json)> changes)
     {
-        Loft loft = await Loft.Open(service);
-        JsonNode document = (await loft.Caller.Get("/openapi/v1.json")).Json;
-        JsonNode body = DocumentedExamples.Of(document, form);
+        Loft loft = await service.SharedLoft.Value;
+        JsonNode body = DocumentedExamples.Of(await service.Document.Value, form);
         IReadOnlyList<FieldPlace> places = FieldPlace.Of(form);
         string text = body.ToJsonString();
         foreach ((int place, string json) in changes)
@@ -79,20 +78,23 @@ public sealed class AnyBodyTests(RunningService service)
 
     private async Task<Reply> SendBytes(RequestForm form, byte[] bytes)
     {
-        Loft loft = await Loft.Open(service);
+        Loft loft = await service.SharedLoft.Value;
         return await loft.Caller.SendBytes(form.Method, await form.Path(loft), bytes);
     }
 
     private async Task<Reply> SendCsv(string csv)
     {
-        Loft loft = await Loft.Open(service);
+        Loft loft = await service.SharedLoft.Value;
         return await loft.Caller.PostText(loft.Path + "/weather?kind=observed", csv, "text/csv");
     }
 
     private Task<Reply> SendPath(string path, string query)
     {
-        string place = Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(path)));
-        string asked = Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(query)));
-        return service.Caller.Get($"/v1/sites/{place}/weather?kind={asked}&{asked}=1&from={asked}");
+        string asked = Escaped(query);
+        return service.Caller.Get($"/v1/sites/{Escaped(path)}/weather?kind={asked}&{asked}=1&from={asked}");
     }
+
+    // A null character never gets this far: Kestrel answers it, and the test server throws at its caller.
+    private static string Escaped(string text) =>
+        Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(text.Replace("\0", "", StringComparison.Ordinal))));
 }

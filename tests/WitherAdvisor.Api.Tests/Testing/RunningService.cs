@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
+using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Tests.Testing;
 
@@ -15,7 +16,19 @@ public sealed class RunningService : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-tests-");
 
+    public RunningService()
+    {
+        SharedLoft = new(() => Loft.Open(this));
+        Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
+    }
+
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 3, 1, 8, 0, 0, TimeSpan.Zero));
+
+    /// <summary>A site for tests that leave nothing behind that others see.</summary>
+    internal Lazy<Task<Loft>> SharedLoft { get; }
+
+    /// <summary>The OpenAPI document as served.</summary>
+    public Lazy<Task<JsonNode>> Document { get; }
 
     public Caller Caller => new(CreateClient());
 
