@@ -8,7 +8,7 @@ public static class BatchPages
 {
     public const string NewBatch = $"/sites/{InventedLoft.Site}/batches/new";
 
-    /// <summary>Fills in the form by its labels and asks for advice.</summary>
+    /// <summary>Fills in the form by its labels, asks for advice, and waits for it.</summary>
     public static async Task EnterRainWetBatch(IPage page)
     {
         await page.GotoAsync(NewBatch);
@@ -20,7 +20,10 @@ public static class BatchPages
         await EnterTime(page, "Loaded at", "17:00");
         await TextBox(page, "Green weight").FillAsync("1340");
         await page.GetByRole(AriaRole.Button, new() { Name = "Advise" }).ClickAsync();
+        await Assertions.Expect(Heading(page, "Under the mesh")).ToBeVisibleAsync();
     }
+
+    public static ILocator Heading(IPage page, string text) => page.GetByRole(AriaRole.Heading, new() { Name = text });
 
     /// <summary>A field to type into, by its label.</summary>
     public static ILocator TextBox(IPage page, string label) =>

@@ -51,7 +51,7 @@ public sealed partial class FormTests(Loft loft)
 
     private static async Task<double> Number(IPage page, string heading)
     {
-        string text = await page.Locator("section", new() { HasText = heading }).Locator(".number").First.InnerTextAsync();
+        string text = await page.Locator("section", new() { Has = BatchPages.Heading(page, heading) }).Locator(".number").InnerTextAsync();
         return double.Parse(FirstNumber().Match(text).Value, CultureInfo.InvariantCulture);
     }
 
