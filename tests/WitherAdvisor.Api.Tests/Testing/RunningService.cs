@@ -18,7 +18,12 @@ public sealed class RunningService : WebApplicationFactory<Program>
 
     public RunningService()
     {
-        SharedLoft = new(() => Loft.Open(this));
+        SharedLoft = new(async () =>
+        {
+            Loft loft = await Loft.Open(this);
+            await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
+            return loft;
+        });
         Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
     }
 
