@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using System.Text.Json.Nodes;
+using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Tests.Testing;
 
@@ -46,6 +47,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.UseSetting(DemoStart.Key, "false");
         builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
     }
 }
