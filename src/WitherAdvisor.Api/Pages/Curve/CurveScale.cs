@@ -12,7 +12,7 @@ public sealed record CurveScale(double Low, double High, double AtLow, double At
     {
         foreach (double step in steps)
         {
-            if ((High - Low) / step <= most)
+            if (Math.Floor((High - Low) / step) <= most)
             {
                 return step;
             }
