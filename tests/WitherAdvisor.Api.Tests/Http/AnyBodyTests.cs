@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Tests.Testing;
 
 namespace WitherAdvisor.Api.Tests.Http;
@@ -18,10 +19,17 @@ public sealed class AnyBodyTests(RunningService service)
         "\"9999-12-31T23:59:59-14:00\"", "\"2026-03-01T13:00:00+18:00\"", "\"dripping\"", "\"long\"",
     ];
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 600)]
     public Property No_change_to_a_valid_body_makes_the_service_fail() => Prop.ForAll(
         Gen.Elements<RequestForm>(RequestForm.All).Zip(Changes()).ToArbitrary(),
-        change => Run(() => SendChanged(change.Item1, change.Item2)));
+        change => Run(() => SendChanged(change.Item1, change.Item2, FieldPlace.Of(change.Item1), (_, json) => json)));
+
+    [Property(MaxTest = 600)]
+    public Property No_values_that_fit_one_by_one_make_the_service_fail_together() => Prop.ForAll(
+        Gen.Elements(RequestForm.Of("batch"), RequestForm.Of("advice"), RequestForm.Of("simulation")).Zip(Changes()).ToArbitrary(),
+        change => Run(() => SendChanged(
+            change.Item1, change.Item2,
+            [.. FieldPlace.Of(change.Item1).Where(place => FittingValues.Of(place.Shape).Count > 0)], FittingValues.For)));
 
     [Property(MaxTest = 200)]
     public Property No_bytes_make_the_service_fail() => Prop.ForAll(
@@ -40,7 +48,7 @@ public sealed class AnyBodyTests(RunningService service)
         csv => Run(() => SendCsv(csv)));
 
     private static Gen<List<(int Place, string Json)>> Changes() =>
-        Gen.Choose(0, 10_000).Zip(Gen.Elements(Nasty)).NonEmptyListOf().Select(changes => changes.Take(3).ToList());
+        Gen.Choose(0, 10_000).Zip(Gen.Elements(Nasty)).NonEmptyListOf().Select(changes => changes.Take(4).ToList());
 
     private static bool Run(Func<Task<Reply>> send)
     {
@@ -49,15 +57,17 @@ public sealed class AnyBodyTests(RunningService service)
         return true;
     }
 
-    private async Task<Reply> SendChanged(RequestForm form, List<(int Place, string Json)> changes)
+    private async Task<Reply> SendChanged(
+        RequestForm form, List<(int Place, string Json)> changes,
+        IReadOnlyList<FieldPlace> places, Func<Shape, string, string> value)
     {
         Loft loft = await service.SharedLoft.Value;
         JsonNode body = DocumentedExamples.Of(await service.Document.Value, form);
-        IReadOnlyList<FieldPlace> places = FieldPlace.Of(form);
         string text = body.ToJsonString();
         foreach ((int place, string json) in changes)
         {
-            text = Changed(text, places[place % places.Count], json);
+            FieldPlace changed = places[place % places.Count];
+            text = Changed(text, changed, value(changed.Shape, json));
         }
 
         return await form.Send(loft, text);

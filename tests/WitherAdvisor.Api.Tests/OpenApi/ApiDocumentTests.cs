@@ -51,7 +51,11 @@ public sealed class ApiDocumentTests(RunningService service)
     [Fact]
     public async Task Every_number_has_a_unit_but_for_the_ones_whose_unit_stands_beside_them()
     {
-        string[] unitBeside = ["NoticeAnswer.allowed", "NoticeAnswer.reached", "ReliefAnswer.amount"];
+        string[] unitBeside =
+        [
+            "NoticeAnswer.allowed", "NoticeAnswer.reached", "ReliefAnswer.amount",
+            "CoefficientAnswer.value", "CoefficientAnswer.least", "CoefficientAnswer.most",
+        ];
         await EachField((name, field) => Assert.True(
             !Types(field).Contains("number") || field["x-unit"] is not null || unitBeside.Contains(name),
             $"{name} has no unit."));

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using System.Text.Json.Nodes;
+using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Tests.Testing;
 
@@ -18,7 +19,12 @@ public sealed class RunningService : WebApplicationFactory<Program>
 
     public RunningService()
     {
-        SharedLoft = new(() => Loft.Open(this));
+        SharedLoft = new(async () =>
+        {
+            Loft loft = await Loft.Open(this);
+            await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
+            return loft;
+        });
         Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
     }
 
@@ -41,6 +47,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.UseSetting(DemoStart.Key, "false");
         builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
     }
 }
