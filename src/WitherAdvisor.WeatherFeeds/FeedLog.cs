@@ -24,7 +24,6 @@ internal sealed class FeedLog
             else
             {
                 lastGoodAt = now;
-                sentAway = null;
             }
         }
     }

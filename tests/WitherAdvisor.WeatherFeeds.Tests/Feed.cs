@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 
 namespace WitherAdvisor.WeatherFeeds.Tests;
 
@@ -29,12 +30,16 @@ internal sealed class Feed : IDisposable
 
         host = new ServiceCollection()
             .AddSingleton<TimeProvider>(Clock)
+            .AddLogging(logs => logs.SetMinimumLevel(LogLevel.Trace).AddProvider(Log))
             .AddWeatherFeeds(new ConfigurationBuilder().AddInMemoryCollection(all).Build())
             .BuildServiceProvider();
         Client = host.GetRequiredService<IWeatherFeeds>().Find(Name)!;
     }
 
     public WatchedClock Clock { get; } = new();
+
+    /// <summary>Every line that was logged, at every level.</summary>
+    public LogLines Log { get; } = new();
 
     public IWeatherFeed Client { get; }
 
@@ -46,7 +51,11 @@ internal sealed class Feed : IDisposable
     public Task<FeedAnswer> Fetch(FeedQuery? query = null) =>
         Client.Fetch(query ?? FeedFixture.Query, TestContext.Current.CancellationToken);
 
-    public void Dispose() => host.Dispose();
+    public void Dispose()
+    {
+        host.Dispose();
+        Log.Dispose();
+    }
 
     private static string Key(string setting) => $"WeatherFeeds:Feeds:{Name}:{setting}";
 }

@@ -41,6 +41,18 @@ public sealed class FeedAddressTests
     }
 
     [Fact]
+    public async Task Json_is_asked_for_and_no_cache_on_the_way_is_to_answer()
+    {
+        using var server = new FeedServer(FeedServer.Good());
+        using var feed = new Feed(server.Url);
+
+        Expect.Series(await feed.Fetch());
+
+        Assert.Equal("no-cache", Assert.Single(server.Requests[0].Headers!["Cache-Control"]));
+        Assert.Equal("application/json", Assert.Single(server.Requests[0].Headers!["Accept"]));
+    }
+
+    [Fact]
     public async Task A_key_goes_into_the_query_where_the_operator_wants_it_there()
     {
         using var server = new FeedServer(FeedServer.Good());

@@ -69,8 +69,10 @@ public sealed class FeedRegistrationTests
     {
         using ServiceProvider host = Host(("WeatherFeeds:Feeds:a:ForecastBaseUri", "https://feed.example"));
 
-        Assert.Contains("ForecastBaseUri", Assert.Throws<InvalidOperationException>(() =>
-            host.GetRequiredService<IWeatherFeeds>()).Message, StringComparison.Ordinal);
+        string fault = Assert.Throws<InvalidOperationException>(() =>
+            host.GetRequiredService<IWeatherFeeds>()).ToString();
+
+        Assert.Contains("ForecastBaseUri", fault, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -70,11 +70,14 @@ public sealed class TimeLimitTests
     [Fact]
     public async Task The_total_limit_says_what_went_wrong_before_it()
     {
-        using var server = new FeedServer(FeedServer.Status(503).WithHeader("Retry-After", "29"));
-        using var feed = new Feed(server.Url);
+        using var server = new RawServer((number, client, cancel) => number == 1
+            ? RawServer.Send(client, "HTTP/1.1 503 Overloaded\r\nContent-Length: 0\r\nConnection: close\r\n\r\n", cancel)
+            : Task.Delay(Timeout.InfiniteTimeSpan, cancel));
+        using var feed = new Feed(server.Url, ("TryLimit", "00:00:30"));
         Task<FeedAnswer> fetch = feed.Fetch();
 
-        await feed.Clock.Waiting(TimeSpan.FromSeconds(29));
+        await server.Arrival();
+        await server.Arrival();
         feed.Clock.Advance(TimeSpan.FromSeconds(30));
 
         Assert.Contains("503", Expect.Refusal(RefusalReason.TimedOut, await fetch).Text, StringComparison.Ordinal);
