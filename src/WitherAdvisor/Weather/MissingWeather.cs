@@ -75,7 +75,7 @@ internal static class MissingWeather
         if (series.ImpossibleValues > 0)
         {
             missing.Add(new("impossible_values",
-                $"{series.ImpossibleValues} readings or totals hold a value that no weather can have: it was taken as unknown."));
+                $"Values that no weather can have were taken as unknown, in {series.ImpossibleValues} of the readings or totals."));
         }
     }
 

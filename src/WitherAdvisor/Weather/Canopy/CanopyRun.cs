@@ -7,7 +7,7 @@ namespace WitherAdvisor.Weather.Canopy;
 /// evaporation from the wet part of it.
 /// </summary>
 /// <remarks>
-/// A store of the kind of Rutter et al. (1971), J. Agric. Meteorol. 9, wet part after Deardorff (1978). Plucked
+/// A store of the kind of Rutter et al. (1971), Agric. Meteorol. 9, wet part after Deardorff (1978). Plucked
 /// shoots are the top layer, so they wet first, dry first and take the dew.
 /// </remarks>
 internal sealed class CanopyRun
@@ -15,8 +15,11 @@ internal sealed class CanopyRun
     /// <summary>Share of rain that strikes the top unit of leaf area (from memory).</summary>
     private const double RainShare = 0.6;
 
-    /// <summary>Share of the canopy's evaporation that the top layer has (from memory).</summary>
-    private const double EvaporationShare = 0.4;
+    /// <summary>
+    /// Share of the canopy's evaporation that the top layer has (from memory); of its dew too, which brings a clear
+    /// calm night to the 5 to 15 % of leaf weight that practice sees.
+    /// </summary>
+    private const double ExchangeShare = 0.4;
 
     /// <summary>Most dew of an hour: radiation alone cannot drive more at −60 W/m² (derived).</summary>
     private const double MostDewMmPerH = 0.05;
@@ -58,13 +61,13 @@ internal sealed class CanopyRun
             dewOfNight = demand.IsDay[hour] ? 0 : dewOfNight;
             if (demandMm >= 0)
             {
-                double left = ShareLeft((rain + dew) / capacity, EvaporationShare * dryingFactor * demandMm / capacity);
+                double left = ShareLeft((rain + dew) / capacity, ExchangeShare * dryingFactor * demandMm / capacity);
                 rain *= left;
                 dew *= left;
             }
             else
             {
-                double condensed = Math.Min(-demandMm, MostDewMmPerH);
+                double condensed = Math.Min(-ExchangeShare * demandMm, MostDewMmPerH);
                 condensed = Math.Max(Math.Min(condensed, Math.Min(MostDewMmPerNight - dewOfNight, capacity - rain - dew)), 0);
                 dewOfNight += condensed;
                 dew += condensed;

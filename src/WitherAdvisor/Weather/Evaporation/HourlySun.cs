@@ -15,8 +15,8 @@ internal sealed class HourlySun
     /// <summary>Rain of an hour in which it rains throughout, mm, to guess how many of a total's hours were rainy (from memory).</summary>
     private const double UsualRainMmPerH = 1;
 
-    /// <summary>Below this much outside the atmosphere the sun stands too low to read the sky by, MJ/m² in the hour (sin β of 0.3, FAO-56 ch. 4).</summary>
-    private const double LowSunMJPerM2 = 1.48;
+    /// <summary>Below this much outside the atmosphere the sun stands too low to read the sky by, MJ/m² in the hour (height of 0.3 rad, ASCE-EWRI 2005, from memory).</summary>
+    private const double LowSunMJPerM2 = 1.45;
 
     /// <summary>Range of temperature of a day on which too few hours are known, K (assumed).</summary>
     private const double UsualRangeK = 9;

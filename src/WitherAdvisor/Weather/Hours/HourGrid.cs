@@ -11,6 +11,8 @@ public readonly record struct HourGrid(long FirstHour, int Hours)
     /// <summary>Longest stretch, hours: a year and a bit.</summary>
     public const int MostHours = 400 * 24;
 
+    private static readonly long LastHourOfCalendar = DateTimeOffset.MaxValue.UtcTicks / TimeSpan.TicksPerHour;
+
     /// <summary>Start of the grid.</summary>
     public DateTimeOffset Start => InstantOf(0);
 
@@ -25,9 +27,9 @@ public readonly record struct HourGrid(long FirstHour, int Hours)
     /// <summary>So many hours that end at the whole hour at or after an instant.</summary>
     public static HourGrid EndingAtOrAfter(DateTimeOffset to, int hours) => EndingAt(HourAtOrAfter(to), hours);
 
-    /// <summary>The time of an instant on the grid.</summary>
+    /// <summary>The time of an instant on the grid, held within the calendar.</summary>
     public DateTimeOffset InstantOf(int hour) =>
-        new(Math.Max(FirstHour + hour, 0) * TimeSpan.TicksPerHour, TimeSpan.Zero);
+        new(Math.Clamp(FirstHour + hour, 0, LastHourOfCalendar) * TimeSpan.TicksPerHour, TimeSpan.Zero);
 
     /// <summary>Where a time falls, hours after instant 0; below 0 before it.</summary>
     public double PositionOf(DateTimeOffset time) =>

@@ -16,7 +16,7 @@ public sealed record RootZone(
 
     /// <summary>
     /// Tea without shade: K_c 1.00 (table 12, mid and late season) and p 0.40 (table 22); 170 mm over 1.2 m of
-    /// roots (table 22: 0.9 to 1.5 m) at the 0.14 m³/m³ of a loam (table 19).
+    /// roots (table 22: 0.9 to 1.5 m) at the 0.14 m³/m³ of a loam (table 19, from memory).
     /// </summary>
     public static RootZone Tea { get; } = new(170, 0.40, 1.00);
 

@@ -1,0 +1,51 @@
+namespace WitherAdvisor.Api.Advice.Answers;
+
+/// <summary>Advice for a batch: a plan, or why there is none. The service advises; a person sets the plant.</summary>
+public sealed record AdviceAnswer
+{
+    /// <summary>Whether there is a plan.</summary>
+    /// <example>advised</example>
+    public required AdviceStatus Status { get; init; }
+
+    /// <summary>What to set, for how long, when to turn, when to stop; null where no plan is within the hard limits.</summary>
+    public required PlanAnswer? Plan { get; init; }
+
+    /// <summary>Which limits stand in the way and what would relieve them; null where there is a plan.</summary>
+    public required RefusalAnswer? Refusal { get; init; }
+
+    /// <summary>Limits that shaped the plan, and wishes it could not meet.</summary>
+    public required IReadOnlyList<NoticeAnswer> Notices { get; init; }
+
+    /// <summary>How the bed is expected to dry; empty without a plan.</summary>
+    public required IReadOnlyList<CurvePointAnswer> Curve { get; init; }
+
+    /// <summary>What the leaf was taken to be, and why; null where not even that could be said.</summary>
+    public required LeafAnswer? Leaf { get; init; }
+
+    /// <summary>The weather the leaf grew in; null where nothing could be said.</summary>
+    public required SpellAnswer? Spell { get; init; }
+
+    /// <summary>How the plan would differ without each factor.</summary>
+    public required IReadOnlyList<EffectAnswer> Effects { get; init; }
+
+    /// <summary>When to weigh, what to expect, what to do if it is not so.</summary>
+    public required IReadOnlyList<CheckAnswer> Checks { get; init; }
+
+    /// <summary>What was not known, and what was taken in its place.</summary>
+    public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
+
+    /// <summary>What everyone at a trough must know.</summary>
+    public required IReadOnlyList<CautionAnswer> Cautions { get; init; }
+
+    /// <summary>Name of the set of coefficients that made it.</summary>
+    /// <example>defaults-1</example>
+    public required string CoefficientSet { get; init; }
+
+    /// <summary>Version of the model that made it.</summary>
+    /// <example>0.1.0</example>
+    public required string ModelVersion { get; init; }
+
+    /// <summary>Plans simulated in the search for this one.</summary>
+    /// <example>180</example>
+    public required int CandidatesSimulated { get; init; }
+}

@@ -1,0 +1,16 @@
+using WitherAdvisor.Api.Http;
+
+namespace WitherAdvisor.Api.Advice.Answers;
+
+/// <summary>A piece of the water on the leaf.</summary>
+[Computed]
+public sealed record SurfaceWaterContributionAnswer
+{
+    /// <summary>Name of the piece.</summary>
+    /// <example>rain</example>
+    public required string Code { get; init; }
+
+    /// <summary>What it adds.</summary>
+    /// <example>0.1</example>
+    public required double AmountKgPerKg { get; init; }
+}

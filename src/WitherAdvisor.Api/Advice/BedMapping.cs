@@ -1,0 +1,56 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Input;
+
+namespace WitherAdvisor.Api.Advice;
+
+/// <summary>Air settings, the curve and weighing checks as answers.</summary>
+internal static class BedMapping
+{
+    public static SettingAnswer ToAnswer(AirSetting setting, WitherClock clock) => new()
+    {
+        Hour = setting.Hour,
+        At = clock.At(setting.Hour),
+        Stage = setting.Stage,
+        AmbientDryBulbC = setting.Ambient.DryBulbC,
+        AmbientRelativeHumidityPercent = Percent.Of(setting.Ambient.RelativeHumidity),
+        PlenumDryBulbC = setting.Plenum.DryBulbC,
+        PlenumWetBulbC = setting.Plenum.WetBulbC,
+        PlenumRelativeHumidityPercent = Percent.Of(setting.Plenum.RelativeHumidity),
+        HygrometricDifferenceK = setting.Plenum.HygrometricDifferenceK,
+        HotAirSharePercent = Percent.Of(setting.HotAirShare),
+        HeatKw = setting.HeatKW,
+    };
+
+    public static CurvePointAnswer ToAnswer(CurvePoint point, WitherClock clock) => new()
+    {
+        Hour = point.Hour,
+        At = clock.At(point.Hour),
+        BottomMoistureWetBasisPercent = Percent.Of(point.BottomMoistureWetBasis),
+        MiddleMoistureWetBasisPercent = Percent.Of(point.MiddleMoistureWetBasis),
+        TopMoistureWetBasisPercent = Percent.Of(point.TopMoistureWetBasis),
+        MeanMoistureWetBasisPercent = Percent.Of(point.MeanMoistureWetBasis),
+        SurfaceWaterKgPerKg = point.SurfaceWaterKgPerKg,
+        LeafWeightKg = point.LeafWeightKg,
+        ExhaustDryBulbC = point.ExhaustDryBulbC,
+    };
+
+    public static CheckAnswer ToAnswer(WeighingCheck check, WitherClock clock) => new()
+    {
+        Hour = check.Hour,
+        At = clock.At(check.Hour),
+        ExpectedWeightKg = check.ExpectedWeightKg,
+        LowWeightKg = check.LowWeightKg,
+        HighWeightKg = check.HighWeightKg,
+        ExpectedSampleWeightKg = check.ExpectedWeightOfSampleKg,
+        IfLow = Response(check.IfLow, clock),
+        IfHigh = Response(check.IfHigh, clock),
+    };
+
+    private static CheckResponseAnswer Response(CheckResponse response, WitherClock clock) => new()
+    {
+        ReadyHour = response.ReadyHour,
+        ReadyAt = clock.At(response.ReadyHour),
+        PlenumDryBulbChangeK = response.PlenumDryBulbChangeK,
+    };
+}

@@ -1,0 +1,55 @@
+using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Weather;
+
+namespace WitherAdvisor.Api.Advice;
+
+/// <summary>Leaf and spell as answers.</summary>
+internal static class LeafMapping
+{
+    public static LeafAnswer ToAnswer(LeafEstimate leaf) => new()
+    {
+        SurfaceWater = SurfaceWater(leaf.SurfaceWaterKgPerKg),
+        TissueMoisture = TissueMoisture(leaf.TissueMoistureWetBasis),
+        Missing = [.. leaf.Missing.Select(ToAnswer)],
+    };
+
+    public static SpellAnswer ToAnswer(Spell spell) => new()
+    {
+        Kind = spell.Kind,
+        RainLastThreeDaysMm = spell.RainLast72HoursMm,
+        RainLastTenDaysMm = spell.RainLast10DaysMm,
+        WaterStressFraction = spell.WaterStress,
+        WaterStressStandardDeviationFraction = spell.WaterStressStandardDeviation,
+        DryingPowerKpaMPerS = spell.DryingPowerKPaMPerS,
+        DryingPowerThresholdKpaMPerS = spell.DryingPowerThresholdKPaMPerS,
+    };
+
+    public static AssumptionAnswer ToAnswer(Assumption assumption) =>
+        new() { Code = assumption.Code, Text = assumption.Text };
+
+    private static SurfaceWaterEstimateAnswer SurfaceWater(Estimate estimate) => new()
+    {
+        ValueKgPerKg = estimate.Value,
+        StandardDeviationKgPerKg = estimate.StandardDeviation,
+        Origin = estimate.Origin,
+        Contributions =
+        [
+            .. estimate.Contributions.Select(piece =>
+                new SurfaceWaterContributionAnswer { Code = piece.Code, AmountKgPerKg = piece.Amount }),
+        ],
+    };
+
+    private static MoistureEstimateAnswer TissueMoisture(Estimate estimate) => new()
+    {
+        ValueWetBasisPercent = Percent.Of(estimate.Value),
+        StandardDeviationPoints = Percent.Of(estimate.StandardDeviation),
+        Origin = estimate.Origin,
+        Contributions =
+        [
+            .. estimate.Contributions.Select(piece =>
+                new MoistureContributionAnswer { Code = piece.Code, AmountPoints = Percent.Of(piece.Amount) }),
+        ],
+    };
+}

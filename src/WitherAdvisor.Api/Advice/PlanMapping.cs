@@ -1,0 +1,64 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Input;
+
+namespace WitherAdvisor.Api.Advice;
+
+/// <summary>A plan as an answer.</summary>
+internal static class PlanMapping
+{
+    public static PlanAnswer ToAnswer(AdviceOutcome.Advised advised, WitherClock clock)
+    {
+        WitherPlan plan = advised.Plan;
+        List<SettingAnswer> settings = [.. plan.Settings.Select(setting => BedMapping.ToAnswer(setting, clock))];
+        return new()
+        {
+            SetNow = settings[0],
+            Ready = Ready(plan.StopHour, advised.ReadyHours, clock),
+            Turning = new()
+            {
+                EveryHours = plan.TurnIntervalHours,
+                AtHours = plan.TurnHours,
+                At = [.. plan.TurnHours.Select(clock.At)],
+            },
+            FanSharePercent = Percent.Of(plan.FanShare),
+            Stages = [.. plan.Stages.Select(stage => Stage(stage, clock))],
+            Settings = settings,
+            Expected = Expected(plan, advised.FinalMoistureWetBasis),
+        };
+    }
+
+    private static ReadyAnswer Ready(double stopHour, Percentiles hours, WitherClock clock) => new()
+    {
+        StopHours = stopHour,
+        StopAt = clock.At(stopHour),
+        P10Hours = hours.P10,
+        P10At = clock.At(hours.P10),
+        P50Hours = hours.P50,
+        P50At = clock.At(hours.P50),
+        P90Hours = hours.P90,
+        P90At = clock.At(hours.P90),
+    };
+
+    private static StageAnswer Stage(PlanStage stage, WitherClock clock) => new()
+    {
+        Stage = stage.Kind,
+        FromHour = stage.FromHour,
+        ToHour = stage.ToHour,
+        From = clock.At(stage.FromHour),
+        To = clock.At(stage.ToHour),
+        WantedHygrometricDifferenceK = stage.WantedHygrometricDifferenceK,
+    };
+
+    private static ExpectedAnswer Expected(WitherPlan plan, Percentiles finalMoisture) => new()
+    {
+        FinalMoistureP10WetBasisPercent = Percent.Of(finalMoisture.P10),
+        FinalMoistureP50WetBasisPercent = Percent.Of(finalMoisture.P50),
+        FinalMoistureP90WetBasisPercent = Percent.Of(finalMoisture.P90),
+        OutturnPercent = Percent.Of(plan.Outturn),
+        OutturnOfLeafPercent = Percent.Of(plan.OutturnOfLeaf),
+        LargestSpreadPoints = Percent.Of(plan.LargestSpreadWetBasis),
+        MeanHygrometricDifferenceK = plan.MeanHygrometricDifferenceK,
+        HeatKwh = plan.HeatKWh,
+    };
+}

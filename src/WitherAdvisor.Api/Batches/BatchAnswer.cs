@@ -1,0 +1,43 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>A batch as kept.</summary>
+public sealed record BatchAnswer : BatchInput
+{
+    [SetsRequiredMembers]
+    public BatchAnswer(StoredBatch stored, BatchInput batch)
+        : base(batch)
+    {
+        Id = stored.Id;
+        Site = stored.SiteId;
+        Trough = stored.TroughId;
+        CreatedAt = stored.CreatedAt;
+        UnloadedAt = stored.UnloadedAt;
+    }
+
+    /// <summary>Made by the service.</summary>
+    /// <example>0199d2b5-6f10-7c3a-9d4e-2f6a1b3c5d7e</example>
+    [JsonPropertyOrder(-1)]
+    public required string Id { get; init; }
+
+    /// <summary>The site that took it in.</summary>
+    /// <example>example-hill</example>
+    [JsonPropertyOrder(-1)]
+    public required string Site { get; init; }
+
+    /// <summary>The trough that it was loaded on.</summary>
+    /// <example>trough-1</example>
+    [JsonPropertyOrder(-1)]
+    public required string Trough { get; init; }
+
+    /// <summary>When the service was told of it.</summary>
+    /// <example>2026-03-01T13:05:00+05:30</example>
+    public required DateTimeOffset CreatedAt { get; init; }
+
+    /// <summary>When it left the trough; null while it lies there.</summary>
+    /// <example>2026-03-01T23:10:00+05:30</example>
+    public required DateTimeOffset? UnloadedAt { get; init; }
+}

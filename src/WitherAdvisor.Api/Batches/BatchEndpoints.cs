@@ -1,0 +1,78 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>Routes of batches.</summary>
+internal static class BatchEndpoints
+{
+    public static void MapBatches(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder batches = v1.MapGroup("").WithTags("Batches");
+        batches.MapGet("sites/{site}/batches", ListBatches);
+        batches.MapPost("sites/{site}/batches", PostBatch);
+        batches.MapGet("batches/{batch}", GetBatch);
+        batches.MapPost("batches/{batch}/unloaded", PostUnloaded).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+    }
+
+    /// <summary>The batches of a site, newest first.</summary>
+    private static async Task<Results<Ok<List<BatchAnswer>>, ProblemResult>> ListBatches(
+        string site, Query<BatchesQuery> query, ISiteStore sites, IBatchStore store, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        var batches = await store.List(site, query.Value.Limit ?? BatchesQuery.UsualMost, cancel);
+        return TypedResults.Ok(batches.Select(BatchMapping.ToAnswer).ToList());
+    }
+
+    /// <summary>Takes in a batch and advises on it from the weather of the site. Batch and advice are kept.</summary>
+    private static async Task<Results<Created<TakenBatchAnswer>, ProblemResult>> PostBatch(
+        string site, Body<BatchOnTroughInput> body, BatchIntake intake, CancellationToken cancel) =>
+        await intake.Take(site, body.Value, cancel) switch
+        {
+            IntakeOutcome.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken)),
+            IntakeOutcome.Refused refused => Problem.InvalidInput(refused.Errors),
+            IntakeOutcome.UnknownTrough => Problem.Unknown("trough", body.Value.Trough),
+            _ => Problem.Unknown("site", site),
+        };
+
+    /// <summary>One batch.</summary>
+    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> GetBatch(
+        string batch, IBatchStore store, CancellationToken cancel) =>
+        await store.Find(batch, cancel) is { } found
+            ? TypedResults.Ok(BatchMapping.ToAnswer(found))
+            : Problem.Unknown("batch", batch);
+
+    /// <summary>Says that a batch has left its trough.</summary>
+    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostUnloaded(
+        string batch, Body<UnloadedInput> body, IBatchStore store, CancellationToken cancel)
+    {
+        if (await store.Find(batch, cancel) is not { } found)
+        {
+            return Problem.Unknown("batch", batch);
+        }
+
+        DateTimeOffset at = body.Value.UnloadedAt.ToUniversalTime();
+        if (at < found.Batch.LoadedAt)
+        {
+            return Problem.InvalidInput(FieldError.Of("unloaded_at", $"\"{Rfc3339.Format(at)}\"",
+                $"at or after loaded_at, {Rfc3339.Format(found.Batch.LoadedAt)}"));
+        }
+
+        return await store.MarkUnloaded(batch, at, cancel)
+            ? TypedResults.Ok(BatchMapping.ToAnswer(found with { UnloadedAt = at }))
+            : AlreadyUnloaded.Batch(batch);
+    }
+
+    private static TakenBatchAnswer Answer(IntakeOutcome.Taken taken) => new()
+    {
+        Batch = BatchMapping.ToAnswer(taken.Batch),
+        Warnings = taken.Warnings,
+        Kept = Advice.KeptAdviceAnswer.Of(taken.Advice),
+    };
+}

@@ -1,0 +1,71 @@
+using WitherAdvisor.Api.Input;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>A batch of leaf on a trough.</summary>
+public record BatchInput : ICrossChecked
+{
+    private const double LongestHoursBeforeLoading = 30;
+    private const double LongestHoursToReady = 48;
+
+    /// <summary>What keeps it apart from other lots.</summary>
+    public required LabelInput Label { get; init; }
+
+    /// <summary>When plucking of it began; at most 30 hours before loading.</summary>
+    /// <example>2026-03-01T07:00:00+05:30</example>
+    public required DateTimeOffset PluckedFrom { get; init; }
+
+    /// <summary>When plucking of it ended.</summary>
+    /// <example>2026-03-01T11:30:00+05:30</example>
+    public required DateTimeOffset PluckedTo { get; init; }
+
+    /// <summary>When it lay on the trough with the air on: hour 0 of the plan.</summary>
+    /// <example>2026-03-01T13:00:00+05:30</example>
+    public required DateTimeOffset LoadedAt { get; init; }
+
+    /// <summary>Weight as it came in, with its surface water.</summary>
+    /// <example>1176</example>
+    [Measured(1, 30000)]
+    public required double GreenWeightKg { get; init; }
+
+    /// <summary>Water on the leaf, measured or by feel; estimated from the weather when left out.</summary>
+    public SurfaceWaterInput? SurfaceWater { get; init; }
+
+    /// <summary>Moisture of the leaf without its surface water, oven-dry; estimated from the weather when left out.</summary>
+    /// <example>77.5</example>
+    [Measured(60, 90)]
+    public double? MeasuredMoistureWetBasisPercent { get; init; }
+
+    /// <summary>When rolling wants it, at most 48 hours after loading; any time will do when left out.</summary>
+    /// <example>2026-03-02T01:00:00+05:30</example>
+    public DateTimeOffset? ReadyBy { get; init; }
+
+    public IEnumerable<FieldError> CrossCheck()
+    {
+        if (PluckedTo < PluckedFrom)
+        {
+            yield return Wrong("plucked_to", PluckedTo, $"at or after plucked_from, {Rfc3339.Format(PluckedFrom)}");
+        }
+
+        if (LoadedAt < PluckedTo)
+        {
+            yield return Wrong("loaded_at", LoadedAt, $"at or after plucked_to, {Rfc3339.Format(PluckedTo)}");
+        }
+
+        if (LoadedAt - PluckedFrom > TimeSpan.FromHours(LongestHoursBeforeLoading))
+        {
+            yield return Wrong("loaded_at", LoadedAt,
+                $"at most {LongestHoursBeforeLoading} h after plucked_from, {Rfc3339.Format(PluckedFrom)}");
+        }
+
+        if (ReadyBy is { } readyBy
+            && (readyBy <= LoadedAt || readyBy - LoadedAt > TimeSpan.FromHours(LongestHoursToReady)))
+        {
+            yield return Wrong("ready_by", readyBy,
+                $"after loaded_at, {Rfc3339.Format(LoadedAt)}, by at most {LongestHoursToReady} h");
+        }
+    }
+
+    private static FieldError Wrong(string field, DateTimeOffset given, string allowed) =>
+        FieldError.Of(field, $"\"{Rfc3339.Format(given)}\"", allowed);
+}

@@ -1,0 +1,49 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>A batch between request, domain and store.</summary>
+internal static class BatchMapping
+{
+    public static Batch ToDomain(BatchInput input) => new(
+        input.Label.ToDomain(),
+        input.PluckedFrom,
+        input.PluckedTo,
+        input.LoadedAt,
+        input.GreenWeightKg,
+        input.SurfaceWater?.MeasuredKgPerKg,
+        input.SurfaceWater?.Feel,
+        Percent.ToFraction(input.MeasuredMoistureWetBasisPercent),
+        input.ReadyBy);
+
+    /// <summary>With its times in UTC, as the store answers them.</summary>
+    public static Batch ToKept(BatchInput input)
+    {
+        Batch batch = ToDomain(input);
+        return batch with
+        {
+            PluckedFrom = batch.PluckedFrom.ToUniversalTime(),
+            PluckedTo = batch.PluckedTo.ToUniversalTime(),
+            LoadedAt = batch.LoadedAt.ToUniversalTime(),
+            ReadyBy = batch.ReadyBy?.ToUniversalTime(),
+        };
+    }
+
+    public static BatchInput ToInput(Batch batch) => new()
+    {
+        Label = LabelInput.Of(batch.Label),
+        PluckedFrom = batch.PluckedFrom,
+        PluckedTo = batch.PluckedTo,
+        LoadedAt = batch.LoadedAt,
+        GreenWeightKg = batch.GreenWeightKg,
+        SurfaceWater = batch.MeasuredSurfaceWaterKgPerKg is null && batch.SurfaceFeel is null
+            ? null
+            : new() { MeasuredKgPerKg = batch.MeasuredSurfaceWaterKgPerKg, Feel = batch.SurfaceFeel },
+        MeasuredMoistureWetBasisPercent = Percent.Of(batch.MeasuredMoistureWetBasis),
+        ReadyBy = batch.ReadyBy,
+    };
+
+    public static BatchAnswer ToAnswer(StoredBatch stored) => new(stored, ToInput(stored.Batch));
+}

@@ -1,0 +1,16 @@
+using WitherAdvisor.Api.Advice;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>A batch taken in, what is to be said of it beside other lots, and its advice.</summary>
+public sealed record TakenBatchAnswer
+{
+    /// <summary>The batch as kept.</summary>
+    public required BatchAnswer Batch { get; init; }
+
+    /// <summary>Leaf that should be kept apart and is not; empty where all is well.</summary>
+    public required IReadOnlyList<LotWarning> Warnings { get; init; }
+
+    /// <summary>Its first advice, as kept.</summary>
+    public required KeptAdviceAnswer Kept { get; init; }
+}

@@ -1,0 +1,36 @@
+using System.Text.Json;
+using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Http;
+
+namespace WitherAdvisor.Api.Demo;
+
+/// <summary>An advice in a few lines for a terminal.</summary>
+internal static class DemoCard
+{
+    public static string Of(IntakeOutcome.Taken taken, string address)
+    {
+        AdviceAnswer answer = JsonSerializer.Deserialize<AdviceAnswer>(taken.Advice.AnswerJson, JsonRules.Answer)!;
+        var label = taken.Batch.Batch.Label;
+        string title = $"{label.Division}, {label.Field} on {taken.Batch.TroughId}, {taken.Batch.Batch.GreenWeightKg:F0} kg green leaf (invented)";
+        return $"{Environment.NewLine}{title}{Environment.NewLine}{Plan(answer)}  {address}/batches/{taken.Batch.Id}";
+    }
+
+    private static string Plan(AdviceAnswer answer)
+    {
+        if (answer.Plan is not { } plan)
+        {
+            return $"  No plan is within the limits.{Environment.NewLine}";
+        }
+
+        SettingAnswer set = plan.SetNow;
+        string turns = plan.Turning.EveryHours is { } hours ? $"turn every {hours} h" : "no turn";
+        string[] lines =
+        [
+            $"  Set     plenum dry bulb {set.PlenumDryBulbC:F1} °C, wet bulb {set.PlenumWetBulbC:F1} °C, difference {set.HygrometricDifferenceK:F1} K, hot air {set.HotAirSharePercent:F0} % of the mix",
+            $"  For     {plan.Ready.StopHours:F1} h: ready {plan.Ready.StopAt:HH:mm}, between {plan.Ready.P10At:HH:mm} and {plan.Ready.P90At:HH:mm} in eight cases of ten",
+            $"  Turn    {turns}: {string.Join(", ", plan.Turning.At.Select(at => at.ToString("HH:mm")))}",
+        ];
+        return string.Concat(lines.Select(line => line + Environment.NewLine));
+    }
+}

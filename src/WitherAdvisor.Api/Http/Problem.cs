@@ -1,0 +1,46 @@
+using Microsoft.AspNetCore.WebUtilities;
+using WitherAdvisor.Api.Input;
+
+namespace WitherAdvisor.Api.Http;
+
+/// <summary>The problems this service answers with.</summary>
+internal static class Problem
+{
+    private const int MostErrorsShown = 50;
+
+    public static ProblemResult InvalidInput(IReadOnlyCollection<FieldError> errors) => new(new()
+    {
+        Type = Urn("invalid-input"),
+        Title = "The request does not fit.",
+        Status = StatusCodes.Status400BadRequest,
+        Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
+        Errors = [.. errors.Take(MostErrorsShown)],
+    });
+
+    public static ProblemResult InvalidInput(FieldError error) => InvalidInput([error]);
+
+    public static ProblemResult Malformed(string detail) =>
+        new(Named("malformed-body", "The body cannot be read.", StatusCodes.Status400BadRequest, detail));
+
+    /// <summary>There is no such site, trough, batch or advice.</summary>
+    public static ProblemResult Unknown(string noun, string id) =>
+        new(Named("unknown-" + noun, $"There is no such {noun}.", StatusCodes.Status404NotFound, $"No {noun} is called '{id}'."));
+
+    public static ProblemResult Conflict(string code, string title, string detail) =>
+        new(Named(code, title, StatusCodes.Status409Conflict, detail));
+
+    public static ProblemResult TooLarge(int mostBytes) =>
+        new(Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes."));
+
+    public static ProblemResult OfStatus(int status) => new(new()
+    {
+        Type = "about:blank",
+        Title = ReasonPhrases.GetReasonPhrase(status) is { Length: > 0 } reason ? reason : "Problem",
+        Status = status,
+    });
+
+    private static ProblemAnswer Named(string code, string title, int status, string detail) =>
+        new() { Type = Urn(code), Title = title, Status = status, Detail = detail };
+
+    private static string Urn(string code) => "urn:witheradvisor:problem:" + code;
+}

@@ -1,0 +1,15 @@
+namespace WitherAdvisor.Api.Http;
+
+/// <summary>Writes a problem as application/problem+json, whatever the caller accepts.</summary>
+internal sealed class ProblemResult(ProblemAnswer problem) : IResult
+{
+    public ProblemAnswer Problem { get; } = problem;
+
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        httpContext.Response.StatusCode = Problem.Status;
+        ProblemAnswer answer = Problem with { Instance = httpContext.Request.Path };
+        return httpContext.Response.WriteAsJsonAsync(
+            answer, JsonRules.Answer, "application/problem+json", httpContext.RequestAborted);
+    }
+}

@@ -1,0 +1,39 @@
+using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Pages.Batches;
+
+/// <summary>Takes in a batch that a person entered, with the air and rain stated beside it.</summary>
+internal sealed class BatchEntry(BatchIntake intake, IBatchStore batches, IWeatherStore weather, TimeProvider clock)
+{
+    /// <summary>The id of the batch; of the one already kept where the same form is sent twice.</summary>
+    public async Task<string> Take(string siteId, EnteredBatch entered, CancellationToken cancel)
+    {
+        string troughId = entered.Trough.Id;
+        IReadOnlyList<StoredBatch> lying = await batches.OnTrough(siteId, troughId, entered.Batch.LoadedAt, cancel);
+        if (lying.FirstOrDefault(kept => kept.Batch == entered.Batch) is { } same)
+        {
+            return same.Id;
+        }
+
+        await KeepAir(siteId, entered.Air, cancel);
+        return await intake.Take(siteId, BatchInputs.Of(troughId, entered.Batch), cancel) is IntakeOutcome.Taken taken
+            ? taken.Batch.Id
+            : throw new InvalidOperationException("The form let a batch through that the intake refuses.");
+    }
+
+    private async Task KeepAir(string siteId, LoftAir air, CancellationToken cancel)
+    {
+        DateTimeOffset now = clock.NowInMilliseconds();
+        if (air.Reading is { } reading)
+        {
+            await weather.SaveReadings(siteId, WeatherKind.Observed, [reading], now, cancel);
+        }
+
+        if (air.RainTotals.Count > 0)
+        {
+            await weather.SaveRainTotals(siteId, air.RainTotals, now, cancel);
+        }
+    }
+}

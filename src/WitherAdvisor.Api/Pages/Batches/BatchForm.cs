@@ -1,0 +1,85 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Pages.Batches;
+
+/// <summary>The form of a new batch: names of its fields, what it starts with, and how it is read.</summary>
+public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troughs, PersonUnits units)
+{
+    public const string Trough = "trough";
+    public const string Division = "division";
+    public const string Field = "field";
+    public const string Cultivar = "cultivar";
+    public const string Bushes = "bush_age";
+    public const string Standard = "standard";
+    public const string PluckedFrom = "plucked_from";
+    public const string PluckedTo = "plucked_to";
+    public const string LoadedAt = "loaded_at";
+    public const string GreenWeight = "green_weight";
+    public const string Feel = "surface_feel";
+    public const string SurfaceWater = "surface_water";
+    public const string Moisture = "moisture";
+    public const string ReadyBy = "ready_by";
+
+    private const int LongestName = 80;
+
+    private readonly WallClock clock = new(site.TimeZone);
+
+    /// <summary>What an untouched form holds: loaded now, plucked today.</summary>
+    public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        [Trough] = troughId ?? "",
+        [TimeFields.Date(LoadedAt)] = clock.DateField(now),
+        [TimeFields.Time(LoadedAt)] = clock.Clock(now),
+        [TimeFields.Date(PluckedFrom)] = clock.DateField(now),
+        [TimeFields.Date(PluckedTo)] = clock.DateField(now),
+    };
+
+    /// <summary>The batch as typed; null where the reader found problems.</summary>
+    public EnteredBatch? Read(FormReader form)
+    {
+        StoredTrough? trough = ReadTrough(form);
+        string? division = form.Text(Division, "Division", LongestName, required: true);
+        string? field = form.Text(Field, "Field", LongestName, required: true);
+        string? cultivar = form.Text(Cultivar, "Cultivar", LongestName);
+        BushAge? bushes = form.Choice<BushAge>(Bushes, "Bushes");
+        LeafStandard? standard = form.Choice<LeafStandard>(Standard, "Standard of plucking");
+        DateTimeOffset? from = form.Time(PluckedFrom, "Plucked from", clock, required: true);
+        DateTimeOffset? to = form.Time(PluckedTo, "Plucked to", clock, required: true);
+        DateTimeOffset? loaded = form.Time(LoadedAt, "Loaded at", clock, required: true);
+        double? weight = ReadWeight(form, trough);
+        SurfaceFeel? feel = form.Choice<SurfaceFeel>(Feel, "How wet the leaf feels");
+        double? water = form.Number(SurfaceWater, "Measured water on the leaf", NumberRange.Percent(0, 0.6, "% of the blotted weight"));
+        double? moisture = form.Number(Moisture, "Measured moisture", NumberRange.Percent(0.6, 0.9, "% wet basis"));
+        DateTimeOffset? ready = form.Time(ReadyBy, "Wanted ready by", clock);
+        new BatchTimes(from, to, loaded, ready).Check(form, clock);
+        LoftAir air = new LoftAirForm(site, units).Read(form, loaded);
+        return form.Problems.Count > 0
+            ? null
+            : new EnteredBatch(
+                trough!,
+                new Batch(new LeafLabel(division!, field!, cultivar, bushes, standard), from!.Value, to!.Value, loaded!.Value,
+                    weight!.Value, water, feel, moisture, ready),
+                air);
+    }
+
+    private StoredTrough? ReadTrough(FormReader form)
+    {
+        StoredTrough? trough = troughs.FirstOrDefault(known => known.Id == form.Typed(Trough));
+        if (trough is null)
+        {
+            form.Refuse(Trough, "Trough", "Choose one of the troughs on the page.");
+        }
+
+        return trough;
+    }
+
+    private double? ReadWeight(FormReader form, StoredTrough? trough)
+    {
+        double most = (trough is null ? troughs : [trough]).Select(one => one.Trough.AreaM2 * one.Trough.MostLoadKgPerM2).DefaultIfEmpty(1).Max();
+        return form.Number(GreenWeight, "Green weight", NumberRange.Weight(1, most, units), required: true);
+    }
+}

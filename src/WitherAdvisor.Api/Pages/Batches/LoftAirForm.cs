@@ -1,0 +1,51 @@
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Pages.Readings;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Store;
+using WitherAdvisor.Weather;
+
+namespace WitherAdvisor.Api.Pages.Batches;
+
+/// <summary>Air and rain at loading, for a loft that no weather feed reports to; every field may stay empty.</summary>
+public sealed class LoftAirForm(StoredSite site, PersonUnits units)
+{
+    public const string RainDay = "rain_24_hours";
+    public const string RainThreeDays = "rain_3_days";
+    public const string RainTenDays = "rain_10_days";
+
+    private const double MostRainMm = 2000;
+
+    /// <summary>Reads the fields; the reader holds the problems.</summary>
+    public LoftAir Read(FormReader form, DateTimeOffset? loadedAt)
+    {
+        BulbReading? bulbs = new BulbFields(site, units).Read(form);
+        double? wind = form.Number(BulbFields.Wind, "Wind", BulbFields.WindRange);
+        IReadOnlyList<RainTotal> rain = ReadRain(form, loadedAt ?? DateTimeOffset.UnixEpoch);
+        WeatherReading? reading = (bulbs is null && wind is null) || loadedAt is null
+            ? null
+            : new WeatherReading(loadedAt.Value, bulbs?.DryBulbC, WetBulbC: bulbs?.WetBulbC, RelativeHumidity: bulbs?.RelativeHumidity, WindMPerS: wind);
+        return new(reading, rain);
+    }
+
+    // Each sum is kept as it was read; where one lies within another, the model takes the longer less the shorter.
+    private static List<RainTotal> ReadRain(FormReader form, DateTimeOffset until)
+    {
+        (string Field, string Label, int Days)[] sums =
+            [(RainDay, "Rain of the last 24 hours", 1), (RainThreeDays, "Rain of the last 3 days", 3), (RainTenDays, "Rain of the last 10 days", 10)];
+        List<RainTotal> totals = [];
+        foreach ((string field, string label, int days) in sums)
+        {
+            double? sum = form.Number(field, label, NumberRange.Plain(0, MostRainMm, "mm"));
+            if (totals.LastOrDefault() is { } shorter && sum < shorter.RainMm)
+            {
+                form.Refuse(field, label, $"{Figures.Millimetres(sum.Value)} was given; not less than the {Figures.Millimetres(shorter.RainMm)} of the shorter time in it.");
+            }
+            else if (sum is not null)
+            {
+                totals.Add(new RainTotal(until.AddDays(-days), until, sum.Value));
+            }
+        }
+
+        return totals;
+    }
+}

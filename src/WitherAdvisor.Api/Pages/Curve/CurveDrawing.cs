@@ -1,0 +1,121 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Wording;
+
+namespace WitherAdvisor.Api.Pages.Curve;
+
+/// <summary>The curve of a wither, laid out: every line, mark and word with its place on the drawing.</summary>
+public sealed class CurveDrawing
+{
+    private const double MoistureStep = 0.05;
+    private const double WaterStep = 0.05;
+
+    private readonly IReadOnlyList<CurvePoint> curve;
+
+    /// <summary>Lays out a curve of at least one point.</summary>
+    /// <param name="curve">By hour.</param>
+    /// <param name="turnHours">Hours from loading at which the leaf is turned.</param>
+    /// <param name="targetMoistureWetBasis">What the leaf is withered to.</param>
+    /// <param name="loadedAt">Hour 0.</param>
+    /// <param name="clock">The site's.</param>
+    public CurveDrawing(
+        IReadOnlyList<CurvePoint> curve, IReadOnlyList<double> turnHours, double targetMoistureWetBasis,
+        DateTimeOffset loadedAt, WallClock clock)
+    {
+        this.curve = curve;
+        Hours = new(0, Math.Max(curve[^1].Hour, 1), CurveFrame.Left, CurveFrame.Right);
+        Moisture = MoistureScale(curve, targetMoistureWetBasis);
+        double most = Math.Max(curve.Max(point => point.SurfaceWaterKgPerKg), WaterStep);
+        Water = new(0, Math.Ceiling(most / WaterStep) * WaterStep, CurveFrame.WaterBottom, CurveFrame.WaterTop);
+        Turns = [.. turnHours.Where(hour => hour <= Hours.High).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
+        TargetY = Moisture.Place(targetMoistureWetBasis);
+        TargetText = $"target {Figures.Percent(targetMoistureWetBasis, 1)}";
+        MoistureLines = Lines();
+        WaterLine = new("water", "", Places(point => Water.Place(point.SurfaceWaterKgPerKg)), Water.Place(curve[^1].SurfaceWaterKgPerKg));
+        HourMarks = [.. Hours.Marks(Hours.Step(1, 8)).Select(hour => new CurveMark(Hours.Place(hour), Figures.Fixed(hour, 0)))];
+        ClockMarks = [.. Hours.Marks(Hours.Step(1, 8)).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
+    }
+
+    public CurveScale Hours { get; }
+
+    public CurveScale Moisture { get; }
+
+    public CurveScale Water { get; }
+
+    public IReadOnlyList<CurveLine> MoistureLines { get; }
+
+    public CurveLine WaterLine { get; }
+
+    public IReadOnlyList<CurveMark> Turns { get; }
+
+    public IReadOnlyList<CurveMark> HourMarks { get; }
+
+    /// <summary>The site's clock at each mark of <see cref="HourMarks"/>.</summary>
+    public IReadOnlyList<CurveMark> ClockMarks { get; }
+
+    public IReadOnlyList<CurveMark> MoistureMarks =>
+        [.. Moisture.Marks(Moisture.Step(MoistureStep, 7)).Select(mark => new CurveMark(Moisture.Place(mark), Figures.Fixed(mark * 100, 0)))];
+
+    public IReadOnlyList<CurveMark> WaterMarks =>
+        [.. Water.Marks(Water.Step(WaterStep, 3)).Select(mark => new CurveMark(Water.Place(mark), Figures.Fixed(mark * 100, 0)))];
+
+    public double TargetY { get; }
+
+    public string TargetText { get; }
+
+    /// <summary>The curve in one sentence, for those who do not see it.</summary>
+    public string Description
+    {
+        get
+        {
+            CurvePoint first = curve[0];
+            CurvePoint last = curve[^1];
+            double? dry = curve.FirstOrDefault(point => point.SurfaceWaterKgPerKg < 0.005)?.Hour;
+            string water = first.SurfaceWaterKgPerKg < 0.005
+                ? "There is no water on the leaf."
+                : $"Water on the leaf starts at {Figures.Percent(first.SurfaceWaterKgPerKg)} of its weight and is "
+                    + (dry is { } hour ? $"gone after {Figures.Hours(hour)}." : "not gone at the stop.");
+            return $"In {Figures.Hours(last.Hour)} the whole bed goes from {Figures.Percent(first.MeanMoistureWetBasis, 1)} to "
+                + $"{Figures.Percent(last.MeanMoistureWetBasis, 1)} moisture (wet basis); at the stop the bottom has "
+                + $"{Figures.Percent(last.BottomMoistureWetBasis, 1)}, the middle {Figures.Percent(last.MiddleMoistureWetBasis, 1)} and the top "
+                + $"{Figures.Percent(last.TopMoistureWetBasis, 1)}. {water} "
+                + (Turns.Count == 0 ? "No turn." : $"Turned at {string.Join(", ", Turns.Select(turn => turn.Text))}.");
+        }
+    }
+
+    private static CurveScale MoistureScale(IReadOnlyList<CurvePoint> curve, double target)
+    {
+        double low = Math.Min(target, curve.Min(point => Math.Min(
+            Math.Min(point.BottomMoistureWetBasis, point.MiddleMoistureWetBasis),
+            Math.Min(point.TopMoistureWetBasis, point.MeanMoistureWetBasis))));
+        double high = Math.Max(target, curve.Max(point => Math.Max(
+            Math.Max(point.BottomMoistureWetBasis, point.MiddleMoistureWetBasis),
+            Math.Max(point.TopMoistureWetBasis, point.MeanMoistureWetBasis))));
+        return new(
+            Math.Floor(low / MoistureStep) * MoistureStep,
+            Math.Floor(high / MoistureStep + 1) * MoistureStep,
+            CurveFrame.MoistureBottom,
+            CurveFrame.MoistureTop);
+    }
+
+    private CurveLine[] Lines()
+    {
+        (string Name, Func<CurvePoint, double> Moisture)[] named =
+        [
+            ("top", point => point.TopMoistureWetBasis),
+            ("middle", point => point.MiddleMoistureWetBasis),
+            ("bottom", point => point.BottomMoistureWetBasis),
+            ("mean", point => point.MeanMoistureWetBasis),
+        ];
+        IReadOnlyList<double> labels = CurveLabels.Spread(
+            [.. named.Select(line => Moisture.Place(line.Moisture(curve[^1])))],
+            CurveFrame.LabelHeight, CurveFrame.MoistureTop + 4, CurveFrame.MoistureBottom - 2);
+        return [.. named.Select((line, i) => new CurveLine(
+            line.Name,
+            $"{line.Name} {Figures.Fixed(line.Moisture(curve[^1]) * 100, 1)}",
+            Places(point => Moisture.Place(line.Moisture(point))),
+            labels[i]))];
+    }
+
+    private CurvePlace[] Places(Func<CurvePoint, double> y) =>
+        [.. curve.Select(point => new CurvePlace(Hours.Place(point.Hour), y(point)))];
+}

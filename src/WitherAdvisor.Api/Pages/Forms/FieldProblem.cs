@@ -1,0 +1,7 @@
+namespace WitherAdvisor.Api.Pages.Forms;
+
+/// <summary>Something wrong with what was typed.</summary>
+/// <param name="Field">Name of the field, which is also its id on the page.</param>
+/// <param name="Label">What the field is called on the page.</param>
+/// <param name="Text">What was given and what is allowed.</param>
+public sealed record FieldProblem(string Field, string Label, string Text);

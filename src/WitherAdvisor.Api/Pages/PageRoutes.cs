@@ -1,0 +1,34 @@
+using WitherAdvisor.Api.Pages.Advice;
+using WitherAdvisor.Api.Pages.Batches;
+using WitherAdvisor.Api.Pages.Home;
+using WitherAdvisor.Api.Pages.Readings;
+using WitherAdvisor.Api.Pages.Sheet;
+
+namespace WitherAdvisor.Api.Pages;
+
+/// <summary>The pages: what they need and where they are found.</summary>
+internal static class PageRoutes
+{
+    public static void AddPages(this IServiceCollection services)
+    {
+        services.AddRazorComponents();
+        services.AddAntiforgery(options => options.Cookie.Name = "form");
+        services.AddScoped<OnHand>();
+        services.AddScoped<BatchEntry>();
+        services.AddScoped<AdviceViewing>();
+    }
+
+    public static void MapPages(this WebApplication app)
+    {
+        RouteGroupBuilder pages = app.MapGroup("").ExcludeFromDescription().AddEndpointFilter(PageHeaders.Set);
+        pages.MapGet("/", HomeEndpoints.Show);
+        pages.MapGet("/sites/{site}/batches/new", NewBatchEndpoints.Show);
+        pages.MapPost("/sites/{site}/batches/new", NewBatchEndpoints.Enter);
+        pages.MapGet("/sites/{site}/weather/new", NewReadingEndpoints.Show);
+        pages.MapPost("/sites/{site}/weather/new", NewReadingEndpoints.Enter);
+        pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
+        pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
+        pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);
+        app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();
+    }
+}

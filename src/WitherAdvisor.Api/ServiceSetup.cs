@@ -1,0 +1,54 @@
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Demo;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.OpenApi;
+using WitherAdvisor.Api.Pages;
+using WitherAdvisor.Api.Simulations;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Api.Troughs;
+using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api;
+
+/// <summary>What the service is put together from.</summary>
+internal static class ServiceSetup
+{
+    public static void AddWitherAdvisor(this WebApplicationBuilder builder)
+    {
+        builder.ListenOnLoopbackUnlessTold();
+        builder.LogOnlyWhatMatters();
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
+        builder.Services.AddScoped<GatheredInput>();
+        builder.Services.AddScoped<AdviceKeeping>();
+        builder.Services.AddScoped<BatchIntake>();
+        builder.Services.AddScoped<InventedEstate>();
+        builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
+        builder.Services.AddApiDocument();
+        builder.Services.AddPages();
+    }
+
+    public static void UseWitherAdvisor(this WebApplication app)
+    {
+        app.UseStatusProblems();
+        app.MapApiDocument();
+        app.MapHealth();
+        app.MapV1();
+        app.MapPages();
+        app.SayThatThereIsNoSignIn();
+    }
+
+    private static void MapV1(this WebApplication app)
+    {
+        RouteGroupBuilder v1 = app.MapGroup("/v1").RefuseBadArguments();
+        v1.MapSites();
+        v1.MapTroughs();
+        v1.MapWeather();
+        v1.MapBatches();
+        v1.MapAdvice();
+        v1.MapSimulations();
+    }
+}

@@ -1,0 +1,19 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Input;
+
+namespace WitherAdvisor.Api.Simulations;
+
+/// <summary>Routes of simulations.</summary>
+internal static class SimulationEndpoints
+{
+    public static void MapSimulations(this RouteGroupBuilder v1) =>
+        v1.MapGroup("/simulations").WithTags("Simulations").MapPost("", PostSimulation);
+
+    /// <summary>What a plan fixed by the caller would do: the curve by layer, the hours, the heat. Nothing is kept.</summary>
+    private static Results<Ok<SimulationAnswer>, ProblemResult> PostSimulation(Body<SimulationInput> body) =>
+        WitherSimulation.Run(SimulationMapping.ToDomain(body.Value)) is { } result
+            ? TypedResults.Ok(SimulationMapping.ToAnswer(result, body.Value))
+            : Problem.InvalidInput(FieldError.Of("air", $"{body.Value.Air.Count} readings", "at least one with dry_bulb_c and a humidity"));
+}

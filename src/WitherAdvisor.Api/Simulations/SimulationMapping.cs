@@ -1,0 +1,46 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Api.Troughs;
+using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Api.Simulations;
+
+/// <summary>A simulation between request, domain and answer.</summary>
+internal static class SimulationMapping
+{
+    public static SimulationRequest ToDomain(SimulationInput input) => new(
+        SiteMapping.ToDomain(input.Site),
+        TroughMapping.ToDomain(input.Trough),
+        input.GreenWeightKg,
+        new LeafState(Percent.ToFraction(input.Leaf.TissueMoistureWetBasisPercent), input.Leaf.SurfaceWaterKgPerKg),
+        input.LoadedAt,
+        [.. input.Air.Select(ReadingMapping.ToDomain).OrderBy(reading => reading.Time)],
+        [.. input.Stages.Select(stage => new FixedStage(stage.ToHour, stage.PlenumDryBulbC, stage.HygrometricDifferenceK))],
+        [.. (input.TurnHours ?? []).Order()],
+        Percent.ToFraction(input.FanSharePercent) ?? 1,
+        CoefficientsMapping.ToDomain(input.Coefficients));
+
+    public static SimulationAnswer ToAnswer(SimulationResult result, SimulationInput input)
+    {
+        WitherClock clock = new(input.Site.TimeZone, input.LoadedAt);
+        return new()
+        {
+            ToTargetHours = result.HoursToTarget,
+            ToSurfaceDryHours = result.HoursToSurfaceDry,
+            FinalMoistureWetBasisPercent = Percent.Of(result.FinalMoistureWetBasis),
+            LargestSpreadPoints = Percent.Of(result.LargestSpreadWetBasis),
+            OutturnPercent = Percent.Of(result.Outturn),
+            OutturnOfLeafPercent = Percent.Of(result.OutturnOfLeaf),
+            HeatKwh = result.HeatKWh,
+            Notices = [.. result.Notices.Select(NoticeMapping.ToAnswer)],
+            Curve = [.. result.Curve.Select(point => BedMapping.ToAnswer(point, clock))],
+            Settings = [.. result.Settings.Select(setting => BedMapping.ToAnswer(setting, clock))],
+            Cautions = Cautions.All,
+            CoefficientSet = CoefficientsMapping.ToDomain(input.Coefficients).SetName,
+            ModelVersion = ModelVersion.Current,
+        };
+    }
+}

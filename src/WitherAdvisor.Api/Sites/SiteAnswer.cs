@@ -1,0 +1,17 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
+
+namespace WitherAdvisor.Api.Sites;
+
+/// <summary>A site as kept, with every setting stated.</summary>
+public sealed record SiteAnswer : SiteInput
+{
+    [SetsRequiredMembers]
+    public SiteAnswer(string id, SiteInput settings)
+        : base(settings) => Id = id;
+
+    /// <summary>Name of the site in paths.</summary>
+    /// <example>example-hill</example>
+    [JsonPropertyOrder(-1)]
+    public string Id { get; }
+}

@@ -1,0 +1,47 @@
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Sites;
+
+namespace WitherAdvisor.Api.Sites;
+
+/// <summary>A style between the request and the domain.</summary>
+internal static class StyleMapping
+{
+    public static WitherStyle ToDomain(StyleInput? input)
+    {
+        WitherStyle named = input?.Name == StyleName.Long ? WitherStyle.Long : WitherStyle.Short;
+        return input is null ? named : named with
+        {
+            WantedHygrometricDifferenceK = input.WantedHygrometricDifferenceK ?? named.WantedHygrometricDifferenceK,
+            TargetMoistureWetBasis =
+                Percent.ToFraction(input.TargetMoistureWetBasisPercent) ?? named.TargetMoistureWetBasis,
+            PlenumCeilingC = input.PlenumCeilingC ?? named.PlenumCeilingC,
+            HygrometricDifferenceCeilingK =
+                input.HygrometricDifferenceCeilingK ?? named.HygrometricDifferenceCeilingK,
+            WetLeafHygrometricDifferenceCeilingK =
+                input.WetLeafHygrometricDifferenceCeilingK ?? named.WetLeafHygrometricDifferenceCeilingK,
+            ShortestHoursSincePlucking = input.ShortestSincePluckingHours ?? named.ShortestHoursSincePlucking,
+            ShortestHoursSincePluckingInDryWindySpell =
+                input.ShortestSincePluckingInDryWindySpellHours ?? named.ShortestHoursSincePluckingInDryWindySpell,
+            LongestHoursSincePlucking = input.LongestSincePluckingHours ?? named.LongestHoursSincePlucking,
+            ToleratedSpreadWetBasis =
+                Percent.ToFraction(input.ToleratedSpreadWetBasisPoints) ?? named.ToleratedSpreadWetBasis,
+            CoolingHours = input.CoolingHours ?? named.CoolingHours,
+        };
+    }
+
+    /// <summary>With every setting stated.</summary>
+    public static StyleInput ToInput(WitherStyle style) => new()
+    {
+        Name = style.Name == WitherStyle.Long.Name ? StyleName.Long : StyleName.Short,
+        WantedHygrometricDifferenceK = style.WantedHygrometricDifferenceK,
+        TargetMoistureWetBasisPercent = Percent.Of(style.TargetMoistureWetBasis),
+        PlenumCeilingC = style.PlenumCeilingC,
+        HygrometricDifferenceCeilingK = style.HygrometricDifferenceCeilingK,
+        WetLeafHygrometricDifferenceCeilingK = style.WetLeafHygrometricDifferenceCeilingK,
+        ShortestSincePluckingHours = style.ShortestHoursSincePlucking,
+        ShortestSincePluckingInDryWindySpellHours = style.ShortestHoursSincePluckingInDryWindySpell,
+        LongestSincePluckingHours = style.LongestHoursSincePlucking,
+        ToleratedSpreadWetBasisPoints = Percent.Of(style.ToleratedSpreadWetBasis),
+        CoolingHours = style.CoolingHours,
+    };
+}

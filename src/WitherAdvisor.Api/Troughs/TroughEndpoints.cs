@@ -1,0 +1,58 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Troughs;
+
+/// <summary>Routes of troughs.</summary>
+internal static class TroughEndpoints
+{
+    public static void MapTroughs(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder troughs = v1.MapGroup("/sites/{site}/troughs").WithTags("Troughs");
+        troughs.MapGet("", ListTroughs);
+        troughs.MapGet("{trough}", GetTrough);
+        troughs.MapPut("{trough}", PutTrough);
+    }
+
+    /// <summary>The troughs of a site, by id.</summary>
+    private static async Task<Results<Ok<List<TroughAnswer>>, ProblemResult>> ListTroughs(
+        string site, ISiteStore store, CancellationToken cancel)
+    {
+        if (await store.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        IReadOnlyList<StoredTrough> troughs = await store.ListTroughs(site, cancel);
+        return TypedResults.Ok(troughs.Select(TroughMapping.ToAnswer).ToList());
+    }
+
+    /// <summary>One trough, with every setting stated.</summary>
+    private static async Task<Results<Ok<TroughAnswer>, ProblemResult>> GetTrough(
+        string site, string trough, ISiteStore store, CancellationToken cancel) =>
+        await store.FindTrough(site, trough, cancel) is { } found
+            ? TypedResults.Ok(TroughMapping.ToAnswer(found))
+            : Problem.Unknown("trough", trough);
+
+    /// <summary>Creates or replaces a trough.</summary>
+    private static async Task<Results<Ok<TroughAnswer>, Created<TroughAnswer>, ProblemResult>> PutTrough(
+        string site, string trough, Body<TroughInput> body, ISiteStore store, CancellationToken cancel)
+    {
+        if (Slug.Refuse("trough", trough) is { } refusal)
+        {
+            return refusal;
+        }
+
+        if (await store.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        bool isNew = await store.FindTrough(site, trough, cancel) is null;
+        StoredTrough stored = TroughMapping.ToStored(site, trough, body.Value);
+        await store.PutTrough(stored, cancel);
+        TroughAnswer answer = TroughMapping.ToAnswer(stored);
+        return isNew ? TypedResults.Created($"/v1/sites/{site}/troughs/{trough}", answer) : TypedResults.Ok(answer);
+    }
+}

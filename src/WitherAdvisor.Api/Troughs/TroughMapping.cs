@@ -1,0 +1,30 @@
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Store;
+using WitherAdvisor.Troughs;
+
+namespace WitherAdvisor.Api.Troughs;
+
+/// <summary>A trough between request, domain and store.</summary>
+internal static class TroughMapping
+{
+    public static Trough ToDomain(TroughInput input) => new(
+        input.AreaM2,
+        input.AirflowM3PerSPerM2 ?? Trough.UsualAirflowM3PerSM2,
+        Percent.ToFraction(input.SlowestFanSharePercent) ?? 1,
+        input.MostLoadKgPerM2 ?? Trough.UsualMostLoadKgPerM2);
+
+    public static StoredTrough ToStored(string siteId, string id, TroughInput input) =>
+        new(siteId, id, input.Name, ToDomain(input));
+
+    public static TroughAnswer ToAnswer(StoredTrough stored) => new(stored.SiteId, stored.Id, ToInput(stored));
+
+    /// <summary>As a caller would state it inline, with every setting stated.</summary>
+    public static TroughInput ToInput(StoredTrough stored) => new()
+    {
+        Name = stored.Name,
+        AreaM2 = stored.Trough.AreaM2,
+        AirflowM3PerSPerM2 = stored.Trough.AirflowM3PerSM2,
+        SlowestFanSharePercent = Percent.Of(stored.Trough.SlowestFanShare),
+        MostLoadKgPerM2 = stored.Trough.MostLoadKgPerM2,
+    };
+}

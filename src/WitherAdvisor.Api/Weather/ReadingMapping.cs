@@ -1,0 +1,33 @@
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Weather;
+
+namespace WitherAdvisor.Api.Weather;
+
+/// <summary>A reading between the request and the domain.</summary>
+internal static class ReadingMapping
+{
+    public static WeatherReading ToDomain(ReadingInput input) => new(
+        input.Time,
+        input.DryBulbC,
+        // What rounding put above the dry bulb is saturated air.
+        input.DewPointC > input.DryBulbC ? input.DryBulbC : input.DewPointC,
+        input.WetBulbC,
+        Percent.ToFraction(input.RelativeHumidityPercent),
+        input.RainMm,
+        input.WindMPerS,
+        input.StationPressureHpa * Pressure.PascalPerHectopascal,
+        input.ShortwaveWPerM2);
+
+    public static ReadingInput ToInput(WeatherReading reading) => new()
+    {
+        Time = reading.Time,
+        DryBulbC = reading.DryBulbC,
+        DewPointC = reading.DewPointC,
+        WetBulbC = reading.WetBulbC,
+        RelativeHumidityPercent = Percent.Of(reading.RelativeHumidity),
+        RainMm = reading.RainMm,
+        WindMPerS = reading.WindMPerS,
+        StationPressureHpa = reading.StationPressurePa / Pressure.PascalPerHectopascal,
+        ShortwaveWPerM2 = reading.ShortwaveWPerM2,
+    };
+}

@@ -1,0 +1,70 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Store;
+using WitherAdvisor.Weather;
+
+namespace WitherAdvisor.Api.Weather;
+
+/// <summary>Routes of weather.</summary>
+internal static class WeatherEndpoints
+{
+    public static void MapWeather(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder site = v1.MapGroup("/sites/{site}").WithTags("Weather");
+        site.MapGet("weather", GetWeather);
+        site.MapPost("weather", PostReadings);
+        site.MapPost("rain-totals", PostRainTotals);
+    }
+
+    /// <summary>Readings of one kind over a stretch of time, with the rain totals that touch it.</summary>
+    private static async Task<Results<Ok<WeatherAnswer>, ProblemResult>> GetWeather(
+        string site, Query<ReadingsQuery> query, ISiteStore sites, IWeatherStore store, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        ReadingsQuery asked = query.Value;
+        IReadOnlyList<WeatherReading> readings = await store.ReadReadings(site, asked.Kind, asked.From, asked.To, cancel);
+        IReadOnlyList<RainTotal> totals = asked.Kind == WeatherKind.Observed
+            ? await store.ReadRainTotals(site, asked.From, asked.To, cancel)
+            : [];
+        return TypedResults.Ok(new WeatherAnswer
+        {
+            Readings = [.. readings.Select(ReadingMapping.ToInput)],
+            RainTotals = [.. totals.Select(RainTotalInput.Of)],
+        });
+    }
+
+    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none.</summary>
+    private static async Task<Results<Ok<SavedReadingsAnswer>, ProblemResult>> PostReadings(
+        string site, Query<ReadingKindQuery> query, ReadingsBody body,
+        ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        List<WeatherReading> readings = [.. body.Value.Select(ReadingMapping.ToDomain)];
+        int added = await store.SaveReadings(site, query.Value.Kind, readings, clock.NowInMilliseconds(), cancel);
+        return TypedResults.Ok(new SavedReadingsAnswer { Received = readings.Count, New = added });
+    }
+
+    /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>
+    private static async Task<Results<Ok<SavedRainTotalsAnswer>, ProblemResult>> PostRainTotals(
+        string site, Body<IReadOnlyList<RainTotalInput>> body,
+        ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is null)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        List<RainTotal> totals = [.. body.Value.Select(total => total.ToDomain())];
+        await store.SaveRainTotals(site, totals, clock.NowInMilliseconds(), cancel);
+        return TypedResults.Ok(new SavedRainTotalsAnswer { Received = totals.Count });
+    }
+}

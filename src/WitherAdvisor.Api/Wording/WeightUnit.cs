@@ -1,0 +1,8 @@
+namespace WitherAdvisor.Api.Wording;
+
+/// <summary>The unit a person reads their scales in.</summary>
+public enum WeightUnit
+{
+    Kilogram,
+    Pound,
+}

@@ -1,0 +1,94 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Pages.Readings;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Weather;
+using Xunit;
+
+namespace WitherAdvisor.Api.Tests.Pages;
+
+public sealed class ReadingFormTests
+{
+    // FAO-56 (Allen et al. 1998), example 4, as read by an aspirated instrument: 25.6 and 19.5 °C give 1.91 kPa at
+    // 87.9 kPa. The site's pressure is not that one, so the humidity is compared through the same equation 15.
+    [Fact]
+    public void A_wet_bulb_read_by_hand_is_saved_as_the_thermodynamic_one()
+    {
+        double pressurePa = Sample.Site.Site.PressurePa;
+
+        (EnteredReading? entered, _) = Read((BulbFields.DryBulb, "25.6"), (BulbFields.WetBulb, "19.5"), (BulbFields.Instrument, "Unventilated"));
+
+        double vapourPressurePa = Saturation.VapourPressurePa(19.5, pressurePa, MoistAirFormulation.RealGas) - 0.0012 * pressurePa * 6.1;
+        AirState saved = AirState.FromWetBulb(25.6, entered!.Air!.WetBulbC!.Value, pressurePa);
+        Assert.Equal(vapourPressurePa, saved.VapourPressurePa, 0.01);
+        Assert.True(entered.Air.WetBulbC < 19.0);
+        Assert.Equal(25.6, entered.Air.DryBulbC);
+    }
+
+    [Fact]
+    public void Fahrenheit_is_read_as_fahrenheit()
+    {
+        (EnteredReading? entered, _) = Read(
+            new PersonUnits(TemperatureScale.Fahrenheit, WeightUnit.Kilogram), (BulbFields.DryBulb, "77"), (BulbFields.Humidity, "60"));
+
+        Assert.Equal(25, entered!.Air!.DryBulbC);
+        Assert.Equal(0.6, entered.Air.RelativeHumidity!.Value, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(BulbFields.WetBulb, "21", "not above the dry bulb, 20.0 °C")]
+    [InlineData(BulbFields.WetBulb, "1", "no air at 20.0 °C is that dry")]
+    [InlineData(BulbFields.Instrument, "", "needed with a wet bulb")]
+    [InlineData(BulbFields.DryBulb, "", "needed with a wet bulb")]
+    [InlineData(BulbFields.DryBulb, "68 F", "“68 F” was given")]
+    [InlineData(BulbFields.DryBulb, "70", "-10 to 50 °C")]
+    public void A_pair_that_cannot_be_is_told(string field, string typed, string text)
+    {
+        (EnteredReading? entered, FilledForm form) = Read(
+            [(BulbFields.DryBulb, "20"), (BulbFields.WetBulb, "17"), (BulbFields.Instrument, "Sling"), (field, typed)]);
+
+        Assert.Null(entered);
+        FieldProblem problem = Assert.Single(form.Problems);
+        Assert.Equal(field, problem.Field);
+        Assert.Contains(text.Replace('-', '−'), problem.Text.Replace('-', '−'), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rain_since_the_last_reading_is_a_total_over_those_hours()
+    {
+        (EnteredReading? entered, _) = Read((ReadingForm.Rain, "4.5"), (ReadingForm.RainHours, "12"));
+
+        Assert.Null(entered!.Air);
+        Assert.Equal(new RainTotal(Sample.LoadedAt.AddHours(-12), Sample.LoadedAt, 4.5), entered.Rain);
+    }
+
+    [Fact]
+    public void Rain_without_its_hours_is_told() =>
+        Assert.Equal(ReadingForm.RainHours, Assert.Single(Read((ReadingForm.Rain, "4.5")).Form.Problems).Field);
+
+    [Fact]
+    public void A_reading_of_nothing_is_told() => Assert.Contains("give air, wind or rain", Assert.Single(Read([]).Form.Problems).Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_reading_of_a_time_to_come_is_told()
+    {
+        (_, FilledForm form) = Read((BulbFields.DryBulb, "20"), (TimeFields.Time(ReadingForm.ReadAt), "16:30"));
+
+        Assert.Contains("not after now, Tue 14 Jul 2026, 16:10", Assert.Single(form.Problems).Text, StringComparison.Ordinal);
+    }
+
+    private static (EnteredReading? Entered, FilledForm Form) Read(params (string Field, string Typed)[] typed) => Read(PersonUnits.Usual, typed);
+
+    private static (EnteredReading? Entered, FilledForm Form) Read(PersonUnits units, params (string Field, string Typed)[] typed)
+    {
+        Dictionary<string, string> fields = new(ReadingForm.Fresh(new WallClock("Asia/Colombo"), Sample.LoadedAt), StringComparer.Ordinal);
+        foreach ((string field, string text) in typed)
+        {
+            fields[field] = text;
+        }
+
+        FormReader reader = new(fields);
+        EnteredReading? entered = new ReadingForm(Sample.Site, units).Read(reader, Sample.LoadedAt);
+        return (entered, reader.Filled);
+    }
+}

@@ -1,0 +1,38 @@
+using System.Text.Json.Nodes;
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Simulations;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Api.Troughs;
+using WitherAdvisor.Api.Weather;
+
+namespace WitherAdvisor.Api.Tests.Testing;
+
+/// <summary>A request that has a body: where it goes and of what type it is.</summary>
+internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, Func<Loft, Task<string>> Path)
+{
+    public static IReadOnlyList<RequestForm> All { get; } =
+    [
+        new("site", HttpMethod.Put, typeof(SiteInput), At(loft => loft.Path)),
+        new("trough", HttpMethod.Put, typeof(TroughInput), At(loft => loft.Path + "/troughs/trough-1")),
+        new("readings", HttpMethod.Post, typeof(IReadOnlyList<ReadingInput>), At(loft => loft.Path + "/weather?kind=observed")),
+        new("rain totals", HttpMethod.Post, typeof(IReadOnlyList<RainTotalInput>), At(loft => loft.Path + "/rain-totals")),
+        new("batch", HttpMethod.Post, typeof(BatchOnTroughInput), At(loft => loft.Path + "/batches")),
+        new("unloaded", HttpMethod.Post, typeof(UnloadedInput), OfBatch),
+        new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
+        new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
+    ];
+
+    public static RequestForm Of(string name) => All.Single(form => form.Name == name);
+
+    public async Task<Reply> Send(Loft loft, string body) =>
+        await loft.Caller.SendJson(Method, await Path(loft), body);
+
+    private static Func<Loft, Task<string>> At(Func<Loft, string> path) => loft => Task.FromResult(path(loft));
+
+    private static async Task<string> OfBatch(Loft loft)
+    {
+        JsonNode taken = await loft.Take();
+        return $"/v1/batches/{taken["batch"]!["id"]}/unloaded";
+    }
+}

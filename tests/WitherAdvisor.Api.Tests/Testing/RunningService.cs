@@ -1,0 +1,46 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using System.Text.Json.Nodes;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Tests.Testing;
+
+[assembly: AssemblyFixture(typeof(RunningService))]
+
+namespace WitherAdvisor.Api.Tests.Testing;
+
+/// <summary>The service with a database of its own, shared by all tests: each works on a site of its own.</summary>
+public sealed class RunningService : WebApplicationFactory<Program>
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-tests-");
+
+    public RunningService()
+    {
+        SharedLoft = new(() => Loft.Open(this));
+        Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
+    }
+
+    public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 3, 1, 8, 0, 0, TimeSpan.Zero));
+
+    /// <summary>A site for tests that leave nothing behind that others see.</summary>
+    internal Lazy<Task<Loft>> SharedLoft { get; }
+
+    /// <summary>The OpenAPI document as served.</summary>
+    public Lazy<Task<JsonNode>> Document { get; }
+
+    public Caller Caller => new(CreateClient());
+
+    public override async ValueTask DisposeAsync()
+    {
+        await base.DisposeAsync();
+        folder.Delete(recursive: true);
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
+    }
+}

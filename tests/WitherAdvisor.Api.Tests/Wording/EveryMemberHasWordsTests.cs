@@ -1,0 +1,70 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Air;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Weather;
+using Xunit;
+
+namespace WitherAdvisor.Api.Tests.Wording;
+
+public sealed class EveryMemberHasWordsTests
+{
+    [Fact]
+    public void Every_stage_has_a_name_and_a_purpose()
+    {
+        AllDistinct<StageKind>(StageWording.Name);
+        AllDistinct<StageKind>(StageWording.Purpose);
+    }
+
+    [Fact]
+    public void Every_spell_has_a_name_and_a_meaning()
+    {
+        AllDistinct<SpellKind>(SpellWording.Name);
+        AllDistinct<SpellKind>(SpellWording.Meaning);
+    }
+
+    [Fact]
+    public void Every_limit_has_a_name() => AllDistinct<LimitKind>(LimitWording.Name);
+
+    [Fact]
+    public void Every_limit_makes_a_sentence_with_what_is_allowed_and_what_is_reached() =>
+        Assert.All(Enum.GetValues<LimitKind>().Except([LimitKind.AmbientAir]), limit =>
+        {
+            string sentence = LimitWording.Sentence(new LimitNotice(limit, 0.25, 0.5), PersonUnits.Usual);
+            Assert.Matches(@"^[A-Z].*[^0-9](0\.3|0\.2|25\.0).*[^0-9](0\.5|50\.0).*\.$", sentence);
+        });
+
+    [Fact]
+    public void Every_relief_is_something_to_do_with_and_without_an_amount()
+    {
+        AllDistinct<ReliefKind>(kind => ReliefWording.Sentence(new Relief(kind, 2), PersonUnits.Usual));
+        AllDistinct<ReliefKind>(kind => ReliefWording.Sentence(new Relief(kind, null), PersonUnits.Usual));
+    }
+
+    [Fact]
+    public void Every_origin_of_an_estimate_has_words() => AllDistinct<EstimateOrigin>(EstimateWording.Origin);
+
+    [Fact]
+    public void Every_feel_and_every_standard_has_a_name_and_a_test_by_hand_or_eye()
+    {
+        AllDistinct<SurfaceFeel>(LeafWording.Name);
+        AllDistinct<SurfaceFeel>(LeafWording.Test);
+        AllDistinct<LeafStandard>(LeafWording.Name);
+        AllDistinct<LeafStandard>(LeafWording.Test);
+    }
+
+    [Fact]
+    public void Every_bush_age_and_every_instrument_has_a_name()
+    {
+        AllDistinct<BushAge>(LeafWording.Name);
+        AllDistinct<PsychrometerKind>(PsychrometerWording.Name);
+    }
+
+    private static void AllDistinct<T>(Func<T, string> words)
+        where T : struct, Enum
+    {
+        string[] all = [.. Enum.GetValues<T>().Select(words)];
+        Assert.All(all, text => Assert.False(string.IsNullOrWhiteSpace(text)));
+        Assert.Equal(all.Length, all.Distinct(StringComparer.Ordinal).Count());
+    }
+}

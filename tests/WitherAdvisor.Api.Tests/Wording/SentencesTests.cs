@@ -1,0 +1,103 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Tests.Pages;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Weather;
+using Xunit;
+
+namespace WitherAdvisor.Api.Tests.Wording;
+
+public sealed class SentencesTests
+{
+    private static readonly PersonUnits Imperial = new(TemperatureScale.Fahrenheit, WeightUnit.Pound);
+    private static readonly WallClock Clock = new("Asia/Colombo");
+
+    [Fact]
+    public void A_factor_can_be_read_aloud() => Assert.Equal(
+        "Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, turned every 1 h.",
+        FactorWording.Sentence(new FactorEffect("without_surface_water", -2.4, -1.2, 1), 2, PersonUnits.Usual));
+
+    [Fact]
+    public void A_factor_in_fahrenheit_speaks_of_a_difference() => Assert.Equal(
+        "At sea level: 0.9 h longer, plenum 1.8 °F warmer.",
+        FactorWording.Sentence(new FactorEffect("at_sea_level", 0.9, 1, 2), 2, Imperial));
+
+    [Fact]
+    public void A_factor_that_changes_nothing_says_so() => Assert.Equal(
+        "At sea level: just as long.",
+        FactorWording.Sentence(new FactorEffect("at_sea_level", 0.01, 0.01, 2), 2, PersonUnits.Usual));
+
+    [Fact]
+    public void A_factor_without_which_leaf_is_never_ready_says_so() => Assert.Equal(
+        "At sea level: the leaf would not be ready in time.",
+        FactorWording.Sentence(new FactorEffect("at_sea_level", null, null, null), 2, PersonUnits.Usual));
+
+    [Fact]
+    public void A_turn_that_is_no_longer_needed_is_told() => Assert.EndsWith(
+        "no turn needed.",
+        FactorWording.Sentence(new FactorEffect("at_sea_level", -1, 0, null), 2, PersonUnits.Usual),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void A_limit_names_what_is_allowed_and_what_is_reached()
+    {
+        LimitNotice notice = new(LimitKind.PlenumDryBulb, 35, 36.2);
+
+        Assert.Equal("Dry bulb under the mesh: at most 35.0 °C; the plan comes to 36.2 °C.", LimitWording.Sentence(notice, PersonUnits.Usual));
+        Assert.Equal("Dry bulb under the mesh: at most 95.0 °F; the plan comes to 97.2 °F.", LimitWording.Sentence(notice, Imperial));
+    }
+
+    [Fact]
+    public void A_limit_that_nothing_meets_says_so() => Assert.Equal(
+        "Longest time since plucking: at most 24.0 h; no plan comes to that.",
+        LimitWording.Sentence(new LimitNotice(LimitKind.LongestTimeSincePlucking, 24, null), PersonUnits.Usual));
+
+    [Fact]
+    public void A_relief_is_something_to_do() => Assert.Equal(
+        ["Spread the leaf thinner: 19.0 kg/m².", "Roll later: by 1.5 h."],
+        [
+            ReliefWording.Sentence(new Relief(ReliefKind.SpreadThinner, 19), PersonUnits.Usual),
+            ReliefWording.Sentence(new Relief(ReliefKind.RollLater, 1.5), PersonUnits.Usual),
+        ]);
+
+    [Fact]
+    public void A_check_says_when_it_would_be_ready_and_what_to_set() => Assert.Equal(
+        "ready about Wed 02:35 on this air; to be back on time set the plenum 1.5 °C cooler.",
+        CheckWording.Sentence(new CheckResponse(10.4, -1.5), Sample.LoadedAt, Clock, PersonUnits.Usual));
+
+    [Fact]
+    public void A_check_that_nothing_helps_says_so() => Assert.Equal(
+        "on this air it does not get ready; advise again with what was weighed.",
+        CheckWording.Sentence(new CheckResponse(null, null), Sample.LoadedAt, Clock, PersonUnits.Usual));
+
+    [Fact]
+    public void An_estimate_tells_its_error_its_origin_and_its_pieces() => Assert.Equal(
+        "Water on the leaf: 20.0 % ± 6.0 of the leaf's own weight, worked out from the weather: rain 17.0 %, dew 3.0 %.",
+        EstimateWording.SurfaceWater(Sample.Leaf.SurfaceWaterKgPerKg));
+
+    [Fact]
+    public void Moisture_is_never_told_without_its_basis() => Assert.Equal(
+        "Water in the leaf: 77.5 % ± 1.0 moisture (wet basis), measured.",
+        EstimateWording.TissueMoisture(new Estimate(0.775, 0.01, EstimateOrigin.Measured, [])));
+
+    [Fact]
+    public void A_spell_tells_the_numbers_that_led_to_it_and_what_is_not_known()
+    {
+        string sentence = SpellWording.Sentence(new Spell(SpellKind.DryWindy, 0, null, 0.62, 0.08, null, 2.1));
+
+        Assert.StartsWith("Dry windy spell.", sentence, StringComparison.Ordinal);
+        Assert.Contains("last 72 hours: 0.0 mm; in the last 10 days: not known.", sentence, StringComparison.Ordinal);
+        Assert.Contains("62 % ± 8 of the water they wanted", sentence, StringComparison.Ordinal);
+        Assert.EndsWith("not known.", sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_cautions_cover_what_the_trade_must_mind()
+    {
+        string all = string.Join(' ', Cautions.All.Select(caution => caution.Full)) + Cautions.Standing;
+
+        Assert.All(
+            ["lock", "Guards", "hot air", "flue gas", "carbon-monoxide", "non-slip", "bare feet", "Keep air moving", "pre-harvest interval", "never advises on dosing", "Local codes", "a person sets the plant"],
+            words => Assert.Contains(words, all, StringComparison.Ordinal));
+    }
+}

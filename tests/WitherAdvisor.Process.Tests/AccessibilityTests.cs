@@ -1,0 +1,45 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using Xunit;
+
+namespace WitherAdvisor.Process.Tests;
+
+public sealed class AccessibilityTests(Loft loft)
+{
+    [Theory]
+    [InlineData("/", ColorScheme.Light)]
+    [InlineData("/", ColorScheme.Dark)]
+    [InlineData(BatchPages.NewBatch, ColorScheme.Light)]
+    [InlineData(BatchPages.NewBatch, ColorScheme.Dark)]
+    [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Dark)]
+    public async Task Axe_finds_nothing_against_a_page(string path, ColorScheme colours)
+    {
+        IPage page = await loft.OpenOnPhone(colours);
+        await page.GotoAsync(path);
+
+        await AssertNoViolations(page);
+    }
+
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task Axe_finds_nothing_against_the_advice(ColorScheme colours)
+    {
+        IPage page = await loft.OpenOnPhone(colours);
+        await BatchPages.EnterRainWetBatch(page);
+        await Assertions.Expect(page.GetByText("Under the mesh")).ToBeVisibleAsync();
+
+        await AssertNoViolations(page);
+    }
+
+    private static async Task AssertNoViolations(IPage page)
+    {
+        AxeResult found = await page.RunAxe();
+
+        Assert.NotEmpty(found.Passes);
+        Assert.Empty(found.Violations.Select(violation =>
+            $"{violation.Id}: {violation.Help} at {string.Join(", ", violation.Nodes.Select(node => node.Html))}"));
+    }
+}
