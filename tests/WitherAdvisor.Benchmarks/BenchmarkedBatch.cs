@@ -35,6 +35,15 @@ internal sealed class BenchmarkedBatch
 
     public AdviceRequest Request { get; }
 
+    /// <summary>The same with its hourly readings going back ten weeks instead of two: the two over and over.</summary>
+    public AdviceRequest RequestWithTenWeeksOfReadings => Request with
+    {
+        Readings =
+        [.. Enumerable.Range(0, 5).Reverse().SelectMany(times =>
+            Request.Readings.Select(reading => reading with { Time = reading.Time.AddDays(-14 * times) }))],
+        RainTotals = [],
+    };
+
     /// <summary>What the weather did to its leaf.</summary>
     public LeafEstimate Leaf() => LeafFromWeather.Estimate(
         Request.Site, Request.Readings, Request.RainTotals,

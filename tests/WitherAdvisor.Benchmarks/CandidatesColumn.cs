@@ -24,16 +24,22 @@ internal sealed class CandidatesColumn : IColumn
 
     public UnitType UnitType => UnitType.Dimensionless;
 
-    public bool IsAvailable(Summary summary) => summary.BenchmarksCases.Any(Measures);
+    public bool IsAvailable(Summary summary) => summary.BenchmarksCases.Any(benchmarkCase => Measured(benchmarkCase) is not null);
 
     public bool IsDefault(Summary summary, BenchmarkCase benchmarkCase) => false;
 
-    public string GetValue(Summary summary, BenchmarkCase benchmarkCase) => Measures(benchmarkCase)
-        ? Advisor.Advise(new BenchmarkedBatch((string)benchmarkCase.Parameters[nameof(AdviseBenchmarks.Batch)]).Request).CandidatesSimulated.ToString()
-        : "";
+    public string GetValue(Summary summary, BenchmarkCase benchmarkCase) =>
+        Measured(benchmarkCase) is { } request ? Advisor.Advise(request).CandidatesSimulated.ToString() : "";
 
     public string GetValue(Summary summary, BenchmarkCase benchmarkCase, SummaryStyle style) => GetValue(summary, benchmarkCase);
 
-    private static bool Measures(BenchmarkCase benchmarkCase) =>
-        benchmarkCase.Descriptor.WorkloadMethod.Name == nameof(AdviseBenchmarks.Advise);
+    private static AdviceRequest? Measured(BenchmarkCase benchmarkCase) => benchmarkCase.Descriptor.WorkloadMethod.Name switch
+    {
+        nameof(AdviseBenchmarks.Advise) => Batch(benchmarkCase).Request,
+        nameof(AdviseBenchmarks.AdviseOnTenWeeksOfReadings) => Batch(benchmarkCase).RequestWithTenWeeksOfReadings,
+        _ => null,
+    };
+
+    private static BenchmarkedBatch Batch(BenchmarkCase benchmarkCase) =>
+        new((string)benchmarkCase.Parameters[nameof(AdviseBenchmarks.Batch)]);
 }

@@ -6,12 +6,16 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Perfolizer.Horology;
 using WitherAdvisor.Benchmarks;
 
 const string Short = "--short";
 
 // In this very process: a build and a start for each benchmark would take longer than the benchmarks.
-Job job = (args.Contains(Short) ? Job.ShortRun : Job.MediumRun).WithToolchain(InProcessEmitToolchain.Instance);
+Job job = (args.Contains(Short)
+        ? Job.ShortRun.WithIterationTime(TimeInterval.FromMilliseconds(200))
+        : Job.MediumRun.WithLaunchCount(1))
+    .WithToolchain(InProcessEmitToolchain.Instance);
 ManualConfig config = ManualConfig.CreateEmpty()
     .AddJob(job)
     .AddColumnProvider(DefaultColumnProviders.Instance)
