@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
@@ -50,5 +51,6 @@ internal static class ServiceSetup
         v1.MapBatches();
         v1.MapAdvice();
         v1.MapSimulations();
+        v1.MapCoefficients();
     }
 }

@@ -29,7 +29,6 @@ public sealed class AccessibilityTests(Loft loft)
     {
         IPage page = await loft.OpenOnPhone(colours);
         await BatchPages.EnterRainWetBatch(page);
-        await Assertions.Expect(page.GetByText("Under the mesh")).ToBeVisibleAsync();
 
         await AssertNoViolations(page);
     }
@@ -39,7 +38,7 @@ public sealed class AccessibilityTests(Loft loft)
         AxeResult found = await page.RunAxe();
 
         Assert.NotEmpty(found.Passes);
-        Assert.Empty(found.Violations.Select(violation =>
-            $"{violation.Id}: {violation.Help} at {string.Join(", ", violation.Nodes.Select(node => node.Html))}"));
+        Assert.True(found.Violations.Length == 0, string.Join('\n', found.Violations.Select(violation =>
+            $"{violation.Id}: {violation.Help} at {string.Join(", ", violation.Nodes.Select(node => node.Html))}")));
     }
 }

@@ -13,6 +13,8 @@ public sealed class Browser : IAsyncDisposable
 
     public async Task Launch()
     {
+        // A machine that builds and tests at once may take longer over a page than the usual five seconds.
+        Assertions.SetDefaultExpectTimeout(30_000);
         playwright = await Playwright.CreateAsync();
         chromium = await playwright.Chromium.LaunchAsync(new()
         {

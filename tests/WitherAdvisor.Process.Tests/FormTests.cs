@@ -38,20 +38,20 @@ public sealed partial class FormTests(Loft loft)
         IPage page = await loft.OpenOnPhone(javaScript: false);
 
         await page.GotoAsync(BatchPages.NewBatch);
-        await page.GetByLabel("Division").FillAsync("Invented division");
-        await page.GetByLabel("Green weight").FillAsync("a lot");
+        await BatchPages.TextBox(page, "Division").FillAsync("Invented division");
+        await BatchPages.TextBox(page, "Green weight").FillAsync("a lot");
         await page.GetByRole(AriaRole.Button, new() { Name = "Advise" }).ClickAsync();
 
-        Assert.Equal("Invented division", await page.GetByLabel("Division").InputValueAsync());
-        Assert.Equal("a lot", await page.GetByLabel("Green weight").InputValueAsync());
-        Assert.Equal("true", await page.GetByLabel("Green weight").GetAttributeAsync("aria-invalid"));
+        Assert.Equal("Invented division", await BatchPages.TextBox(page, "Division").InputValueAsync());
+        Assert.Equal("a lot", await BatchPages.TextBox(page, "Green weight").InputValueAsync());
+        Assert.Equal("true", await BatchPages.TextBox(page, "Green weight").GetAttributeAsync("aria-invalid"));
     }
 
     private static Task<int> WidthNeeded(IPage page) => page.EvaluateAsync<int>("document.documentElement.scrollWidth");
 
     private static async Task<double> Number(IPage page, string heading)
     {
-        string text = await page.Locator("section", new() { HasText = heading }).Locator(".number").First.InnerTextAsync();
+        string text = await page.Locator("section", new() { Has = BatchPages.Heading(page, heading) }).Locator(".number").InnerTextAsync();
         return double.Parse(FirstNumber().Match(text).Value, CultureInfo.InvariantCulture);
     }
 

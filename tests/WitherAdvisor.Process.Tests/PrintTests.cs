@@ -12,7 +12,6 @@ public sealed partial class PrintTests(Loft loft)
     {
         IPage page = await loft.OpenOnPhone();
         await BatchPages.EnterRainWetBatch(page);
-        await Assertions.Expect(page.GetByText("Under the mesh")).ToBeVisibleAsync();
 
         byte[] pdf = await page.PdfAsync(new() { Format = "A4" });
 

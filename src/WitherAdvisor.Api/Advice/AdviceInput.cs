@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;

@@ -1,5 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;

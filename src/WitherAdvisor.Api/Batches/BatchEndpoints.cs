@@ -57,7 +57,7 @@ internal static class BatchEndpoints
             return Problem.Unknown("batch", batch);
         }
 
-        DateTimeOffset at = body.Value.UnloadedAt;
+        DateTimeOffset at = body.Value.UnloadedAt.ToUniversalTime();
         if (at < found.Batch.LoadedAt)
         {
             return Problem.InvalidInput(FieldError.Of("unloaded_at", $"\"{Rfc3339.Format(at)}\"",

@@ -30,7 +30,7 @@ internal sealed class BatchIntake(ISiteStore sites, IBatchStore batches, AdviceK
         StoredSite site, StoredTrough trough, BatchOnTroughInput input, CancellationToken cancel)
     {
         DateTimeOffset now = clock.NowInMilliseconds();
-        StoredBatch batch = new(AdviceKeeping.NewId(now), site.Id, trough.Id, BatchMapping.ToDomain(input), now);
+        StoredBatch batch = new(AdviceKeeping.NewId(now), site.Id, trough.Id, BatchMapping.ToKept(input), now);
         IReadOnlyList<StoredBatch> lying = await batches.OnTrough(site.Id, trough.Id, input.LoadedAt, cancel);
         StoredAdvice advice = await keeping.Make(site, trough, batch, cancel);
         await batches.Add(batch, advice, cancel);

@@ -11,7 +11,7 @@ public sealed record FieldError
     /// <example>batch.green_weight_kg</example>
     public required string Field { get; init; }
 
-    /// <summary>What was given, as JSON text, cut after 100 characters; null where nothing was.</summary>
+    /// <summary>What was given, as JSON without escapes, cut after 100 characters; null where nothing was.</summary>
     /// <example>20000</example>
     public string? Given { get; init; }
 
@@ -24,7 +24,7 @@ public sealed record FieldError
     public required string Message { get; init; }
 
     public static FieldError Of(string field, JsonElement given, string allowed) =>
-        Of(field, given.GetRawText(), allowed);
+        Of(field, given.ValueKind == JsonValueKind.String ? $"\"{given.GetString()}\"" : given.GetRawText(), allowed);
 
     public static FieldError Of(string field, string given, string allowed)
     {

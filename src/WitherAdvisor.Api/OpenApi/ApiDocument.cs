@@ -46,7 +46,7 @@ internal static class ApiDocument
 
             Every number's name ends in its unit. Temperatures are °C, differences K, moistures percent on wet basis.
             Times follow RFC 3339 with seconds and offset; those of an advice carry the site's offset and are rounded
-            to the minute. Computed numbers are rounded to decimals finer than the instruments they are read on:
+            to the minute, those of what is kept are in UTC. Computed numbers are rounded to decimals finer than the instruments they are read on:
             two for °C, K, %, kg and h. What is unknown is null, never 0. Requests are read strictly: an unknown
             name, a number in quotes or a time without offset is refused, and the problem names field, value and range.
             """,

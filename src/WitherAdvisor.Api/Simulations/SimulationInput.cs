@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;

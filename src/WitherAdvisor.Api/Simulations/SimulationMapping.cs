@@ -1,5 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -38,7 +39,7 @@ internal static class SimulationMapping
             Notices = [.. result.Notices.Select(NoticeMapping.ToAnswer)],
             Curve = [.. result.Curve.Select(point => BedMapping.ToAnswer(point, clock))],
             Settings = [.. result.Settings.Select(setting => BedMapping.ToAnswer(setting, clock))],
-            Cautions = Cautions.All,
+            Cautions = CautionMapping.All,
             CoefficientSet = CoefficientsMapping.ToDomain(input.Coefficients).SetName,
             ModelVersion = ModelVersion.Current,
         };

@@ -8,17 +8,17 @@ public static class Cautions
 
     public static IReadOnlyList<Caution> All { get; } =
     [
-        new("Stop and lock off the fan before reaching in.",
+        new("fan_locked_off", "Stop and lock off the fan before reaching in.",
             "Stop the fan and lock it off before anyone reaches into a trough or stands on it. Guards stay on fan and belts."),
-        new("Hot ducts.",
+        new("hot_ducts", "Hot ducts.",
             "Ducts carry hot air: keep hands and leaf off them."),
-        new("Indirect heat only; CO alarm at the drier.",
+        new("indirect_heat_only", "Indirect heat only; CO alarm at the drier.",
             "Indirect heat only, never flue gas through leaf. Keep a carbon-monoxide alarm working at the drier."),
-        new("Dry gangway, no bare feet on mesh.",
+        new("dry_gangway", "Dry gangway, no bare feet on mesh.",
             "Keep the gangway dry and non-slip. No bare feet on the mesh."),
-        new("Keep air moving through loaded leaf.",
+        new("air_moving", "Keep air moving through loaded leaf.",
             "Keep air moving through a loaded bed: leaf on a stopped trough heats."),
-        new("Hold back leaf inside a spray interval.",
+        new("sprayed_leaf", "Hold back leaf inside a spray interval.",
             "Leaf plucked inside a spray's pre-harvest interval is held back: follow the product label and the national code. The service never advises on dosing."),
     ];
 }

@@ -12,6 +12,8 @@ public sealed class WallClock
     private static readonly LocalDateTimePattern Day = LocalDateTimePattern.CreateWithInvariantCulture("ddd HH:mm");
     private static readonly LocalDateTimePattern Date = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM uuuu, HH:mm");
 
+    private static readonly TimeSpan DaysThatWeekdaysTell = TimeSpan.FromDays(6);
+
     private readonly DateTimeZone zone;
 
     /// <summary>From an IANA name; UTC stands in for one that this build's zone data does not know.</summary>
@@ -28,6 +30,10 @@ public sealed class WallClock
 
     /// <summary>"Tue 24 Nov 2026, 03:40".</summary>
     public string DateAndClock(DateTimeOffset time) => Date.Format(Local(time));
+
+    /// <summary>The weekday where it tells which day is meant, the date where it does not.</summary>
+    public string Near(DateTimeOffset time, DateTimeOffset now) =>
+        (time - now).Duration() < DaysThatWeekdaysTell ? DayAndClock(time) : DateAndClock(time);
 
     /// <summary>As a date field holds it, "2026-11-24".</summary>
     public string DateField(DateTimeOffset time) => DateInput.Format(Local(time).Date);

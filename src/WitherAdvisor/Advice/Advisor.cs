@@ -42,7 +42,7 @@ public static class Advisor
         PlanSearch search = PlanSearch.Run(problem);
         if (search.Best is not { } chosen)
         {
-            LimitNotice binding = search.Nearest!.Broken!;
+            LimitNotice binding = SincePlucking(search.Nearest!.Broken!, batch);
             return Refuse(request, leaf, assumptions, search.Trial.Simulated, binding, Reliefs.ForNoPlan(problem, binding.Limit));
         }
 
@@ -61,9 +61,10 @@ public static class Advisor
         IReadOnlyList<Relief> reliefs = problem.ReadyByHour is { } readyBy && stop > readyBy + OnTimeHours
             ? Reliefs.ForLate(problem, readyBy, stop)
             : [];
+        IReadOnlyList<LimitNotice> notices = [.. Notices.Of(problem, chosen, plan).Select(notice => SincePlucking(notice, request.Batch))];
         return new(
             plan.Plan, plan.Curve, ensemble.ReadyHours(), ensemble.FinalMoistureWetBasis(), effects,
-            Checks.For(problem, chosen, plan, ensemble), Notices.Of(problem, chosen, plan), reliefs, leaf, assumptions,
+            Checks.For(problem, chosen, plan, ensemble), notices, reliefs, leaf, assumptions,
             request.Coefficients.SetName, trial.Simulated + simulatedForEffects + Ensemble.Members);
     }
 
@@ -95,6 +96,18 @@ public static class Advisor
             shortest - (batch.LoadedAt - batch.PluckedTo).TotalHours,
             longestHours,
             (batch.ReadyBy - batch.LoadedAt)?.TotalHours);
+    }
+
+    /// <summary>The search counts hours from loading; the limits of the chemical wither count from plucking.</summary>
+    private static LimitNotice SincePlucking(LimitNotice notice, Batch batch)
+    {
+        double before = notice.Limit switch
+        {
+            LimitKind.ShortestTimeSincePlucking => (batch.LoadedAt - batch.PluckedTo).TotalHours,
+            LimitKind.LongestTimeSincePlucking => (batch.LoadedAt - batch.PluckedFrom).TotalHours,
+            _ => 0,
+        };
+        return notice with { Allowed = notice.Allowed + before, Reached = notice.Reached + before };
     }
 
     private static double DroughtChange(LeafEstimate leaf) =>

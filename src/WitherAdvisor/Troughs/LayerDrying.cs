@@ -36,9 +36,6 @@ internal readonly struct LayerDrying
     /// <summary>What the deficit falls per vapour taken up, Pa per (kg/kg dry air): by cooling and by filling.</summary>
     public double DeficitPerGain { get; }
 
-    /// <summary>λ/c at a state of air; see <see cref="LatentOverHeat"/>.</summary>
-    public static double LatentOverHeatK(double t, double w) => Latent(t) / Heat(w);
-
     /// <summary>
     /// Mean deficit in Pa over a layer at whose foot it is <paramref name="deficitPa"/>, falling exponentially; the
     /// layer's dry mass over the flow of dry air in s.

@@ -41,10 +41,11 @@ internal sealed class LayerExchange
         double massOverAir = layerMassKgPerM2 / dryAir;
         double deficit = Math.Max(saturation.PressurePa(t) - pressurePa * w / (MoistAir.MolarMassRatio + w), 0);
         // Coefficients are taken in the middle of a layer, guessed from what the layer below gave; the first has none below.
-        double guess = massOverAir * Drying(t, w, 0, tissue[0], surface[0]).PerDeficit * deficit;
+        LayerDrying drying = Drying(t, w, tissue[0], surface[0]);
+        double guess = massOverAir * drying.PerDeficit * deficit;
         for (int i = 0; i < tissue.Length; i++)
         {
-            LayerDrying drying = Drying(t, w, guess / 2, tissue[i], surface[i]);
+            drying = Drying(t - drying.LatentOverHeat * guess / 2, w + guess / 2, tissue[i], surface[i]);
             double meanDeficit = drying.MeanDeficit(deficit, massOverAir);
 
             // No layer can lose more water than stands on it.
@@ -64,14 +65,8 @@ internal sealed class LayerExchange
         rates.DryAirKgPerSM2 = dryAir;
     }
 
-    /// <summary>Drying of a layer after its air has taken up some vapour (kg per kg dry air) on the way.</summary>
-    private LayerDrying Drying(double t, double w, double gain, double tissueDryBasis, double surfaceDryBasis)
-    {
-        double cooledT = t - gain * LayerDrying.LatentOverHeatK(t, w);
-        return new(
-            leafAreaTimesFilm, WetFraction(surfaceDryBasis), SkinResistance(tissueDryBasis),
-            cooledT, w + gain, saturation.SlopePaPerK(cooledT), pressurePa);
-    }
+    private LayerDrying Drying(double t, double w, double tissueDryBasis, double surfaceDryBasis) => new(
+        leafAreaTimesFilm, WetFraction(surfaceDryBasis), SkinResistance(tissueDryBasis), t, w, saturation.SlopePaPerK(t), pressurePa);
 
     /// <summary>Deardorff (1978), J. Geophys. Res. 83: wet share of leaf from the water on it.</summary>
     private double WetFraction(double surfaceDryBasis)

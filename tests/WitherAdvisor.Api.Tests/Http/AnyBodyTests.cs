@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Tests.Testing;
 
 namespace WitherAdvisor.Api.Tests.Http;
@@ -18,10 +19,17 @@ public sealed class AnyBodyTests(RunningService service)
         "\"9999-12-31T23:59:59-14:00\"", "\"2026-03-01T13:00:00+18:00\"", "\"dripping\"", "\"long\"",
     ];
 
-    [Property(MaxTest = 300)]
+    [Property(MaxTest = 600)]
     public Property No_change_to_a_valid_body_makes_the_service_fail() => Prop.ForAll(
         Gen.Elements<RequestForm>(RequestForm.All).Zip(Changes()).ToArbitrary(),
-        change => Run(() => SendChanged(change.Item1, change.Item2)));
+        change => Run(() => SendChanged(change.Item1, change.Item2, FieldPlace.Of(change.Item1), (_, json) => json)));
+
+    [Property(MaxTest = 600)]
+    public Property No_values_that_fit_one_by_one_make_the_service_fail_together() => Prop.ForAll(
+        Gen.Elements(RequestForm.Of("batch"), RequestForm.Of("advice"), RequestForm.Of("simulation")).Zip(Changes()).ToArbitrary(),
+        change => Run(() => SendChanged(
+            change.Item1, change.Item2,
+            [.. FieldPlace.Of(change.Item1).Where(place => FittingValues.Of(place.Shape).Count > 0)], FittingValues.For)));
 
     [Property(MaxTest = 200)]
     public Property No_bytes_make_the_service_fail() => Prop.ForAll(
@@ -40,7 +48,7 @@ public sealed class AnyBodyTests(RunningService service)
         csv => Run(() => SendCsv(csv)));
 
     private static Gen<List<(int Place, string Json)>> Changes() =>
-        Gen.Choose(0, 10_000).Zip(Gen.Elements(Nasty)).NonEmptyListOf().Select(changes => changes.Take(3).ToList());
+        Gen.Choose(0, 10_000).Zip(Gen.Elements(Nasty)).NonEmptyListOf().Select(changes => changes.Take(4).ToList());
 
     private static bool Run(Func<Task<Reply>> send)
     {
@@ -49,16 +57,17 @@ public sealed class AnyBodyTests(RunningService service)
         return true;
     }
 
-    private async Task<Reply> SendChanged(RequestForm form, List<(int Place, string Json)> changes)
+    private async Task<Reply> SendChanged(
+        RequestForm form, List<(int Place, string Json)> changes,
+        IReadOnlyList<FieldPlace> places, Func<Shape, string, string> value)
     {
-        Loft loft = await Loft.Open(service);
-        JsonNode document = (await loft.Caller.Get("/openapi/v1.json")).Json;
-        JsonNode body = DocumentedExamples.Of(document, form);
-        IReadOnlyList<FieldPlace> places = FieldPlace.Of(form);
+        Loft loft = await service.SharedLoft.Value;
+        JsonNode body = DocumentedExamples.Of(await service.Document.Value, form);
         string text = body.ToJsonString();
         foreach ((int place, string json) in changes)
         {
-            text = Changed(text, places[place % places.Count], json);
+            FieldPlace changed = places[place % places.Count];
+            text = Changed(text, changed, value(changed.Shape, json));
         }
 
         return await form.Send(loft, text);
@@ -79,20 +88,23 @@ public sealed class AnyBodyTests(RunningService service)
 
     private async Task<Reply> SendBytes(RequestForm form, byte[] bytes)
     {
-        Loft loft = await Loft.Open(service);
+        Loft loft = await service.SharedLoft.Value;
         return await loft.Caller.SendBytes(form.Method, await form.Path(loft), bytes);
     }
 
     private async Task<Reply> SendCsv(string csv)
     {
-        Loft loft = await Loft.Open(service);
+        Loft loft = await service.SharedLoft.Value;
         return await loft.Caller.PostText(loft.Path + "/weather?kind=observed", csv, "text/csv");
     }
 
     private Task<Reply> SendPath(string path, string query)
     {
-        string place = Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(path)));
-        string asked = Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(query)));
-        return service.Caller.Get($"/v1/sites/{place}/weather?kind={asked}&{asked}=1&from={asked}");
+        string asked = Escaped(query);
+        return service.Caller.Get($"/v1/sites/{Escaped(path)}/weather?kind={asked}&{asked}=1&from={asked}");
     }
+
+    // A null character never gets this far: Kestrel answers it, and the test server throws at its caller.
+    private static string Escaped(string text) =>
+        Uri.EscapeDataString(Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(text.Replace("\0", "", StringComparison.Ordinal))));
 }

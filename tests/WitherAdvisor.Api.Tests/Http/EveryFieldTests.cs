@@ -51,8 +51,8 @@ public sealed class EveryFieldTests(RunningService service)
         foreach (string? json in new[] { "null", null })
         {
             Reply reply = await Send(request, field, json);
-            // With nothing left in it a reading is refused, but not for a field that is null.
-            Assert.True(reply.Status is 200 or 201, reply.Text);
+            // Air without a dry bulb is refused as such, not for a field that is null.
+            Assert.True(reply.Status is 200 or 201 || reply.Errors.All(error => error.Field != field), reply.Text);
         }
     }
 
@@ -175,8 +175,6 @@ public sealed class EveryFieldTests(RunningService service)
     private async Task<(RequestForm Form, Loft Loft, JsonNode Body)> Prepare(string request)
     {
         RequestForm form = RequestForm.Of(request);
-        Loft loft = await Loft.Open(service);
-        JsonNode document = (await loft.Caller.Get("/openapi/v1.json")).Expect(200).Json;
-        return (form, loft, DocumentedExamples.Of(document, form));
+        return (form, await service.SharedLoft.Value, DocumentedExamples.Of(await service.Document.Value, form));
     }
 }

@@ -44,6 +44,21 @@ public sealed class AdvicePageTests
     }
 
     [Fact]
+    public async Task Leaf_left_past_its_stop_is_asked_after_and_its_plan_shown_from_the_start()
+    {
+        string html = await PageText.Html<AdvicePage>(new { View = Sample.View(hoursNow: 13) });
+
+        string page = PageText.Read(html);
+        Assert.Contains("The stop of this plan, Wed 15 Jul 2026, 04:34, has passed.", page, StringComparison.Ordinal);
+        Assert.Contains($"from Tue 16:10 {Sample.Settings[0].Plenum.DryBulbC:F1} °C dry bulb", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"past\"", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Turns_that_are_over_are_marked_while_the_plan_runs() =>
+        Assert.Equal(3, (await PageText.Html<AdvicePage>(new { View = Sample.View(hoursNow: 6.5) })).Split("class=\"past\"").Length - 1);
+
+    [Fact]
     public async Task Fahrenheit_and_pounds_reach_every_number()
     {
         PersonUnits imperial = new(TemperatureScale.Fahrenheit, WeightUnit.Pound);

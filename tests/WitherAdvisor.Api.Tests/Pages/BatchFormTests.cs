@@ -1,3 +1,4 @@
+using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
@@ -101,6 +102,48 @@ public sealed class BatchFormTests
             (TimeFields.Date(BatchForm.ReadyBy), "2026-07-14"), (TimeFields.Time(BatchForm.ReadyBy), "09:00")));
 
         Assert.Equal(BatchForm.ReadyBy, Assert.Single(form.Problems).Field);
+    }
+
+    [Theory]
+    [InlineData("2026-07-13", "10:09")]
+    [InlineData("2026-07-13", "10:10")]
+    [InlineData("2026-07-14", "14:30")]
+    [InlineData("2026-07-14", "14:31")]
+    public void The_form_agrees_with_the_interface_on_when_leaf_may_have_been_plucked(string date, string time)
+    {
+        (EnteredBatch? entered, _) = Read(Filled((TimeFields.Date(BatchForm.PluckedFrom), date), (TimeFields.Time(BatchForm.PluckedFrom), time)));
+
+        DateTimeOffset from = new WallClock("Asia/Colombo").Read(date, time)!.Value;
+        BatchInput input = new()
+        {
+            Label = new() { Division = "Lower", Field = "7" },
+            PluckedFrom = from,
+            PluckedTo = Sample.LoadedAt.AddHours(-1).AddMinutes(-40),
+            LoadedAt = Sample.LoadedAt,
+            GreenWeightKg = 1176,
+        };
+        Assert.Equal(!input.CrossCheck().Any(), entered is not null);
+    }
+
+    [Theory]
+    [InlineData("2026-07-14", "16:10")]
+    [InlineData("2026-07-14", "16:11")]
+    [InlineData("2026-07-16", "16:10")]
+    [InlineData("2026-07-16", "16:11")]
+    public void The_form_agrees_with_the_interface_on_when_leaf_may_be_wanted(string date, string time)
+    {
+        (EnteredBatch? entered, _) = Read(Filled((TimeFields.Date(BatchForm.ReadyBy), date), (TimeFields.Time(BatchForm.ReadyBy), time)));
+
+        BatchInput input = new()
+        {
+            Label = new() { Division = "Lower", Field = "7" },
+            PluckedFrom = Sample.LoadedAt.AddHours(-8),
+            PluckedTo = Sample.LoadedAt.AddHours(-2),
+            LoadedAt = Sample.LoadedAt,
+            GreenWeightKg = 1176,
+            ReadyBy = new WallClock("Asia/Colombo").Read(date, time),
+        };
+        Assert.Equal(!input.CrossCheck().Any(), entered is not null);
     }
 
     [Fact]

@@ -96,7 +96,7 @@ public sealed class CurveDrawingTests
 
         CurveDrawing drawing = Drawing(curve, [hours / 2]);
 
-        Assert.InRange(drawing.HourMarks.Count, 2, 9);
+        Assert.InRange(drawing.HourMarks.Count, 2, 7);
         Assert.All(drawing.HourMarks, mark => Assert.InRange(mark.At, CurveFrame.Left, CurveFrame.Right + Near));
         Assert.All(drawing.MoistureLines.SelectMany(line => line.Points), point => Assert.InRange(point.X, CurveFrame.Left, CurveFrame.Right));
     }

@@ -25,6 +25,7 @@ public sealed class PageHost : IDisposable
     {
         factory = new WebApplicationFactory<Program>().WithWebHostBuilder(host => host
             .UseSetting("Logging:LogLevel:Default", "Error")
+            .UseSetting("Demo:OnNewDatabase", "false")
             .UseSetting("Store:DatabasePath", Path.Combine(folder.FullName, "pages.db"))
             .ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock))));
         Browser = factory.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });

@@ -13,8 +13,8 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
 {
     public static IReadOnlyList<RequestForm> All { get; } =
     [
-        new("site", HttpMethod.Put, typeof(SiteInput), At(loft => loft.Path)),
-        new("trough", HttpMethod.Put, typeof(TroughInput), At(loft => loft.Path + "/troughs/trough-1")),
+        new("site", HttpMethod.Put, typeof(SiteInput), At(loft => loft.Path + "-changed")),
+        new("trough", HttpMethod.Put, typeof(TroughInput), At(loft => loft.Path + "/troughs/trough-changed")),
         new("readings", HttpMethod.Post, typeof(IReadOnlyList<ReadingInput>), At(loft => loft.Path + "/weather?kind=observed")),
         new("rain totals", HttpMethod.Post, typeof(IReadOnlyList<RainTotalInput>), At(loft => loft.Path + "/rain-totals")),
         new("batch", HttpMethod.Post, typeof(BatchOnTroughInput), At(loft => loft.Path + "/batches")),

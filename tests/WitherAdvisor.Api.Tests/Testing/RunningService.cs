@@ -3,6 +3,8 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
+using System.Text.Json.Nodes;
+using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Tests.Testing;
 
@@ -15,7 +17,24 @@ public sealed class RunningService : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-tests-");
 
+    public RunningService()
+    {
+        SharedLoft = new(async () =>
+        {
+            Loft loft = await Loft.Open(this);
+            await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
+            return loft;
+        });
+        Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
+    }
+
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 3, 1, 8, 0, 0, TimeSpan.Zero));
+
+    /// <summary>A site for tests that leave nothing behind that others see.</summary>
+    internal Lazy<Task<Loft>> SharedLoft { get; }
+
+    /// <summary>The OpenAPI document as served.</summary>
+    public Lazy<Task<JsonNode>> Document { get; }
 
     public Caller Caller => new(CreateClient());
 
@@ -28,6 +47,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.UseSetting(DemoStart.Key, "false");
         builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
     }
 }

@@ -67,7 +67,7 @@ public sealed class SentencesTests
 
     [Fact]
     public void A_check_that_nothing_helps_says_so() => Assert.Equal(
-        "on this air it does not get ready; no setting within the limits brings it back to time.",
+        "on this air it does not get ready; advise again with what was weighed.",
         CheckWording.Sentence(new CheckResponse(null, null), Sample.LoadedAt, Clock, PersonUnits.Usual));
 
     [Fact]

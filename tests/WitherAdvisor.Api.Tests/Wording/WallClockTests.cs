@@ -71,5 +71,14 @@ public sealed class WallClockTests
     }
 
     [Fact]
+    public void A_weekday_stands_for_the_date_only_where_it_tells_it()
+    {
+        DateTimeOffset now = new(2026, 11, 25, 8, 35, 0, TimeSpan.Zero);
+
+        Assert.Equal("Tue 14:05", Kolkata.Near(now.AddDays(-1), now));
+        Assert.Equal("Wed 18 Nov 2026, 14:05", Kolkata.Near(now.AddDays(-7), now));
+    }
+
+    [Fact]
     public void A_zone_that_nobody_knows_falls_back_to_utc_and_says_so() => Assert.Equal("UTC", new WallClock("Mars/Base").ZoneName);
 }

@@ -8,6 +8,6 @@ public sealed record CautionAnswer
     public required string Code { get; init; }
 
     /// <summary>A sentence for people.</summary>
-    /// <example>Stop and lock off the fan before anyone reaches into or stands on a trough.</example>
+    /// <example>Stop the fan and lock it off before anyone reaches into a trough or stands on it. Guards stay on fan and belts.</example>
     public required string Text { get; init; }
 }

@@ -28,6 +28,6 @@ public sealed record NoticeAnswer
     public required double? Reached { get; init; }
 
     /// <summary>A sentence for people.</summary>
-    /// <example>Plenum dry bulb: allowed 35 °C, reached 35 °C.</example>
+    /// <example>Dry bulb under the mesh: at most 35.0 °C; the plan comes to 35.0 °C.</example>
     public required string Text { get; init; }
 }

@@ -20,6 +20,6 @@ public sealed record ReliefAnswer
     public required double? Amount { get; init; }
 
     /// <summary>A sentence for people.</summary>
-    /// <example>Spread thinner: 20 kg/m².</example>
+    /// <example>Spread the leaf thinner: 20.0 kg/m².</example>
     public required string Text { get; init; }
 }

@@ -40,7 +40,13 @@ public sealed record AdviceView(
     /// <summary>"Tue 03:40", to five minutes.</summary>
     public string About(double hour) => Clock.DayAndClock(WallClock.ToFiveMinutes(At(hour)));
 
-    /// <summary>The setting of the plan that holds now: its first before loading, its last after the stop.</summary>
+    /// <summary>Whether leaf is being withered by this plan when the page is drawn.</summary>
+    public bool IsRunning(WitherPlan plan) => OnTrough && HoursNow >= 0 && HoursNow <= plan.StopHour;
+
+    /// <summary>Whether the stop of the plan has passed and nobody said that the leaf is off.</summary>
+    public bool IsOverdue(WitherPlan plan) => OnTrough && HoursNow > plan.StopHour;
+
+    /// <summary>The setting to make now while the plan runs; before and after, the one it begins with.</summary>
     public AirSetting SettingNow(WitherPlan plan) =>
-        plan.Settings.LastOrDefault(setting => setting.Hour <= HoursNow) ?? plan.Settings[0];
+        IsRunning(plan) ? plan.Settings.Last(setting => setting.Hour <= HoursNow) : plan.Settings[0];
 }

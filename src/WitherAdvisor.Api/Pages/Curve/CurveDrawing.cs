@@ -9,6 +9,12 @@ public sealed class CurveDrawing
     private const double MoistureStep = 0.05;
     private const double WaterStep = 0.05;
 
+    private static readonly double[] HourSteps = [1, 2, 3, 4, 6, 12];
+    private static readonly double[] FractionSteps = [0.05, 0.1, 0.2];
+
+    /// <summary>More clock times would run into one another.</summary>
+    private const int MostHourSteps = 6;
+
     private readonly IReadOnlyList<CurvePoint> curve;
 
     /// <summary>Lays out a curve of at least one point.</summary>
@@ -31,8 +37,8 @@ public sealed class CurveDrawing
         TargetText = $"target {Figures.Percent(targetMoistureWetBasis, 1)}";
         MoistureLines = Lines();
         WaterLine = new("water", "", Places(point => Water.Place(point.SurfaceWaterKgPerKg)), Water.Place(curve[^1].SurfaceWaterKgPerKg));
-        HourMarks = [.. Hours.Marks(Hours.Step(1, 8)).Select(hour => new CurveMark(Hours.Place(hour), Figures.Fixed(hour, 0)))];
-        ClockMarks = [.. Hours.Marks(Hours.Step(1, 8)).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
+        HourMarks = [.. Hours.Marks(Hours.Step(HourSteps, MostHourSteps)).Select(hour => new CurveMark(Hours.Place(hour), Figures.Fixed(hour, 0)))];
+        ClockMarks = [.. Hours.Marks(Hours.Step(HourSteps, MostHourSteps)).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
     }
 
     public CurveScale Hours { get; }
@@ -53,10 +59,10 @@ public sealed class CurveDrawing
     public IReadOnlyList<CurveMark> ClockMarks { get; }
 
     public IReadOnlyList<CurveMark> MoistureMarks =>
-        [.. Moisture.Marks(Moisture.Step(MoistureStep, 7)).Select(mark => new CurveMark(Moisture.Place(mark), Figures.Fixed(mark * 100, 0)))];
+        [.. Moisture.Marks(Moisture.Step(FractionSteps, 7)).Select(mark => new CurveMark(Moisture.Place(mark), Figures.Fixed(mark * 100, 0)))];
 
     public IReadOnlyList<CurveMark> WaterMarks =>
-        [.. Water.Marks(Water.Step(WaterStep, 3)).Select(mark => new CurveMark(Water.Place(mark), Figures.Fixed(mark * 100, 0)))];
+        [.. Water.Marks(Water.Step(FractionSteps, 3)).Select(mark => new CurveMark(Water.Place(mark), Figures.Fixed(mark * 100, 0)))];
 
     public double TargetY { get; }
 

@@ -7,11 +7,18 @@ public sealed record CurveScale(double Low, double High, double AtLow, double At
 {
     public double Place(double quantity) => AtLow + (quantity - Low) / (High - Low) * (AtHigh - AtLow);
 
-    /// <summary>The least of 1, 2, 5, 10, … times <paramref name="unit"/> that gives at most so many steps.</summary>
-    public double Step(double unit, int mostSteps)
+    /// <summary>The least of some steps, in order, with which the scale has at most so many of them; else the largest.</summary>
+    public double Step(IReadOnlyList<double> steps, int most)
     {
-        double[] steps = [1, 2, 5, 10, 20, 50, 100];
-        return unit * steps.First(step => step == 100 || (High - Low) / (unit * step) <= mostSteps);
+        foreach (double step in steps)
+        {
+            if (Math.Floor((High - Low) / step) <= most)
+            {
+                return step;
+            }
+        }
+
+        return steps[^1];
     }
 
     /// <summary>Multiples of a step within the scale.</summary>

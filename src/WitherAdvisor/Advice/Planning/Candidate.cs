@@ -8,6 +8,7 @@ namespace WitherAdvisor.Advice.Planning;
 /// <param name="HeatOffHour">When cooling begins.</param>
 /// <param name="StopHour">When the leaf goes to rolling.</param>
 /// <param name="HeatedHoursToTarget">Hours to the target if the main air were kept on.</param>
+/// <param name="CoolingDelayHours">How much later it is reached because the last hours are on ambient air.</param>
 /// <param name="SurfaceEndHour">When the surface stage ends: on the last quarter hour before the surface is dry, so that air meant for wet leaf never blows on dry.</param>
 /// <param name="FinalMoistureWetBasis">At the stop.</param>
 /// <param name="LargestSpreadWetBasis">Of tissue moisture between layers.</param>
@@ -22,6 +23,7 @@ internal sealed record Candidate(
     double HeatOffHour,
     double StopHour,
     double? HeatedHoursToTarget,
+    double CoolingDelayHours,
     double SurfaceEndHour,
     double FinalMoistureWetBasis,
     double LargestSpreadWetBasis,

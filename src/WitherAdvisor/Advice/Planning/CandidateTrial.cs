@@ -54,7 +54,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
         LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, surfaceEnd)
             ?? HardLimits.BrokenByStop(problem, stop, final);
         return new(
-            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, surfaceEnd,
+            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, coolingDelay, surfaceEnd,
             final, log.LargestSpreadWetBasis, heat, cost, broken);
     }
 

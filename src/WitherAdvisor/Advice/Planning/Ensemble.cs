@@ -7,7 +7,7 @@ namespace WitherAdvisor.Advice.Planning;
 /// <summary>The chosen plan run over what is uncertain: leaf, coefficients, airflow, the air as set.</summary>
 internal sealed class Ensemble
 {
-    public const int Members = 48;
+    public const int Members = NormalLattice.Count;
 
     /// <summary>Standard deviations of the logarithm; a factor unless said. From memory, to be learned from outcomes.</summary>
     private const double SkinConductanceSpread = 0.15;
@@ -32,9 +32,7 @@ internal sealed class Ensemble
     {
         var ensemble = new Ensemble(chosen);
         PlanProblem problem = trial.Problem;
-        // From the trial to the plan as written: the cooling hours, and the rounding of the stop.
-        double afterHeated = plan.Plan.StopHour - (chosen.HeatedHoursToTarget ?? plan.Plan.StopHour);
-        foreach (double[] draw in NormalLattice.MirroredDraws(Members / 2))
+        foreach (double[] draw in NormalLattice.Draws())
         {
             LeafState leaf = Drawn(problem.Leaf, draw[0] * tissueDeviation, draw[1] * surfaceDeviation);
             BedSetup setup = Bed(trial, problem, chosen, leaf, draw);
@@ -43,9 +41,10 @@ internal sealed class Ensemble
             WitherLog log = TrialWither.Run(setup, new(
                 trial.Hold(chosen.SurfaceDifferenceK).Warmer(offset),
                 trial.Hold(chosen.DifferenceK).Warmer(offset),
-                chosen.TurnIntervalHours, problem.TargetDryBasis, plan.Plan.StopHour, horizon))!;
-            double? ready = log.TargetHour is { } hour ? Math.Max(hour + afterHeated, 0) : null;
-            double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(plan.Plan.StopHour - afterHeated, 0)));
+                chosen.TurnIntervalHours, problem.TargetDryBasis, plan.Plan.StopHour, horizon,
+                SurfaceEndHour: chosen.SurfaceEndHour))!;
+            double? ready = log.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
+            double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(plan.Plan.StopHour - chosen.CoolingDelayHours, 0)));
             ensemble.members.Add(new(log, setup.DryMassKgPerM2, ready, final));
         }
 

@@ -27,7 +27,7 @@ internal static class Notices
         Say(chosen.DifferenceK > style.HygrometricDifferenceCeilingK - Touching && wanted < chosen.DifferenceK - Touching,
             LimitKind.HygrometricDifference, style.HygrometricDifferenceCeilingK, chosen.DifferenceK);
         Say(Math.Abs(chosen.DifferenceK - wanted) > Touching, LimitKind.WantedHygrometricDifference, wanted, chosen.DifferenceK);
-        Say(chosen.HeatedHoursToTarget < written.StopHour - style.CoolingHours - 2 * Touching
+        Say(chosen.HeatedHoursToTarget + chosen.CoolingDelayHours < written.StopHour - 2 * Touching
             && written.StopHour < problem.ShortestHours + 2 * Touching,
             LimitKind.ShortestTimeSincePlucking, problem.ShortestHours, written.StopHour);
         Say(written.StopHour > problem.LongestHours - 2 * Touching, LimitKind.LongestTimeSincePlucking, problem.LongestHours, written.StopHour);

@@ -20,8 +20,10 @@ internal static class TrialWither
         double nextTurn = schedule.TurnIntervalHours;
         while (hour < schedule.Horizon && (log.TargetHour is null || hour < schedule.RunAtLeastTo))
         {
-            double next = Math.Min(Math.Min(hour + longestStep, nextTurn), schedule.Horizon);
-            HeldAir air = log.SurfaceDryHour is null ? schedule.Surface : schedule.Main;
+            bool surfaceStage = schedule.SurfaceEndHour is { } end ? hour < end : log.SurfaceDryHour is null;
+            double nextChange = surfaceStage ? schedule.SurfaceEndHour ?? schedule.Horizon : schedule.Horizon;
+            double next = Math.Min(Math.Min(hour + longestStep, nextTurn), nextChange);
+            HeldAir air = surfaceStage ? schedule.Surface : schedule.Main;
             bed.Step((next - hour) * SecondsPerHour, air.At(hour), air.At(next));
             log.Note(bed, next);
             if (log.LargestSpreadWetBasis > schedule.BreakOffSpreadWetBasis)

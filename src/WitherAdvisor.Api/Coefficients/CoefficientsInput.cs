@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Input;
 
-namespace WitherAdvisor.Api.Advice;
+namespace WitherAdvisor.Api.Coefficients;
 
 /// <summary>The coefficients of leaf, bed and weather; what is left out is as the set defaults-1 has it.</summary>
 public sealed record CoefficientsInput
@@ -25,11 +25,6 @@ public sealed record CoefficientsInput
     [Measured(0.2, 2)]
     public double? SkinConductanceMmPerS { get; init; }
 
-    /// <summary>Moisture that leaf of the reference skin conductance has, water per kg of dry matter; 3.545 (78 % wet basis) when left out.</summary>
-    /// <example>3.545</example>
-    [Measured(2, 6)]
-    public double? ReferenceMoistureKgPerKg { get; init; }
-
     /// <summary>Moisture at which leaf gives up no more, water per kg of dry matter; 0.15 when left out.</summary>
     /// <example>0.15</example>
     [Measured(0.05, 0.35)]
@@ -47,21 +42,21 @@ public sealed record CoefficientsInput
 
     /// <summary>Share of the canopy's water still on leaf that was plucked, shaken and carried; 25 when left out.</summary>
     /// <example>25</example>
-    [Measured(0, 100)]
+    [Measured(5, 60)]
     public double? SurfaceRetentionPercent { get; init; }
 
     /// <summary>Most water held on leaf, per unit of one-sided leaf area; 0.2 when left out.</summary>
     /// <example>0.2</example>
-    [Measured(0.05, 1)]
+    [Measured(0.05, 0.6)]
     public double? CanopyCapacityMm { get; init; }
 
     /// <summary>Leaf moisture in the drought at which the FAO-56 stress coefficient is 0.3; 74 when left out.</summary>
     /// <example>74</example>
-    [Measured(70, 80)]
+    [Measured(70, 78)]
     public double? DroughtMoistureWetBasisPercent { get; init; }
 
     /// <summary>What leaf moisture gains from that drought to no stress at all; 6 when left out.</summary>
     /// <example>6</example>
-    [Measured(0, 12)]
+    [Measured(2, 10)]
     public double? DroughtToWetMoistureGainPoints { get; init; }
 }

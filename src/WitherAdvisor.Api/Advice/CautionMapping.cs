@@ -1,0 +1,14 @@
+using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Wording;
+
+namespace WitherAdvisor.Api.Advice;
+
+/// <summary>The cautions as answers: the same words as on the pages.</summary>
+internal static class CautionMapping
+{
+    public static IReadOnlyList<CautionAnswer> All { get; } =
+    [
+        new() { Code = "a_person_decides", Text = Cautions.Standing },
+        .. Cautions.All.Select(caution => new CautionAnswer { Code = caution.Code, Text = caution.Full }),
+    ];
+}

@@ -1,0 +1,31 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Api.Coefficients;
+
+/// <summary>Routes of coefficients.</summary>
+internal static class CoefficientEndpoints
+{
+    public static void MapCoefficients(this RouteGroupBuilder v1) =>
+        v1.MapGet("/coefficients", GetCoefficients).WithTags("Coefficients");
+
+    /// <summary>The coefficients that a request may set, each with its default, range, status and source.</summary>
+    private static Ok<CoefficientsAnswer> GetCoefficients() => TypedResults.Ok(new CoefficientsAnswer
+    {
+        SetName = new WitherCoefficients().SetName,
+        Coefficients = [.. CoefficientField.All.Select(Answer)],
+    });
+
+    private static CoefficientAnswer Answer(CoefficientField field) => new()
+    {
+        Name = field.Field.Name,
+        Symbol = field.Coefficient.Symbol,
+        Unit = field.Range.Unit!,
+        Value = field.Shown(field.Coefficient.Default),
+        Least = field.Range.Least,
+        Most = field.Range.Most,
+        Status = field.Coefficient.Status,
+        Source = field.Coefficient.Source,
+        Effect = field.Coefficient.Effect,
+    };
+}

@@ -1,0 +1,52 @@
+using WitherAdvisor.Weather;
+using WitherAdvisor.WeatherFeeds.Reading;
+
+namespace WitherAdvisor.WeatherFeeds.Screening;
+
+/// <summary>
+/// Leaves an hour its better humidity. A feed gives relative humidity in whole percent, which at 98 % is a quarter of the
+/// wet-bulb depression, and dew point to 0.1 K: the dew point wins where it can be believed.
+/// </summary>
+internal static class HumidityScreen
+{
+    /// <summary>Dew point and dry bulb are rounded apart, and by models interpolated apart.</summary>
+    private const double MostOverDryBulbK = 0.5;
+
+    public static WeatherReading Of(WeatherReading hour, NoteBook notes)
+    {
+        if (DewPointC(hour, notes) is double dewPointC)
+        {
+            return hour with { DewPointC = dewPointC, RelativeHumidity = null };
+        }
+
+        return hour with { DewPointC = null, RelativeHumidity = RelativeHumidity(hour, notes) };
+    }
+
+    private static double? DewPointC(WeatherReading hour, NoteBook notes)
+    {
+        double overK = (hour.DewPointC - hour.DryBulbC) ?? 0;
+        if (overK <= 0)
+        {
+            return hour.DewPointC;
+        }
+
+        bool rounding = overK <= MostOverDryBulbK;
+        notes.Count(
+            rounding ? "clamped_dew_point" : "refused_dew_point",
+            rounding ? "The dew point stood a little over the dry bulb and was set to it"
+                : $"The dew point stood over {MostOverDryBulbK} K above the dry bulb and was taken as unknown",
+            hour.Time);
+        return rounding ? hour.DryBulbC : null;
+    }
+
+    private static double? RelativeHumidity(WeatherReading hour, NoteBook notes)
+    {
+        if (hour.RelativeHumidity is null or <= 1)
+        {
+            return hour.RelativeHumidity;
+        }
+
+        notes.Count("clamped_humidity", "The relative humidity stood a little over 100 % and was set to it", hour.Time);
+        return 1;
+    }
+}

@@ -1,0 +1,60 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Advice.Planning;
+using WitherAdvisor.Air;
+using WitherAdvisor.InventedEstate;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Troughs;
+using WitherAdvisor.Weather;
+
+namespace WitherAdvisor.Benchmarks;
+
+/// <summary>A batch of the invented estate: two weeks of hourly weather, sixty days of rain before, a forecast of 24 h.</summary>
+internal sealed class BenchmarkedBatch
+{
+    /// <summary>A cut that anybody would begin with: fifty layers, one minute. The bed's reference cases are cut so.</summary>
+    public static readonly BedResolution ReferenceCut = new(50, 60);
+
+    private const double HorizonHours = 30;
+
+    private readonly PlanProblem problem;
+    private readonly SaturationTable saturation;
+    private readonly HeldAir air;
+
+    public BenchmarkedBatch(string id)
+    {
+        Request = EstateRequest.Read(Path.Combine(AppContext.BaseDirectory, "fixtures", "invented-estate"), id);
+        Batch batch = Request.Batch;
+        LeafEstimate leaf = Leaf();
+        Night night = NightAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, Request.Forecast, HorizonHours).Night!;
+        problem = new(
+            new(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
+            Request.Trough, Request.Site.Style, Request.Site.HotAirC, night, Request.Coefficients, 0, HorizonHours, null);
+        saturation = new(night.PressurePa, night.Hours[0].Formulation);
+        air = HeldAir.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, HardLimits.PlenumCeilingC(Request.Site.Style));
+    }
+
+    public AdviceRequest Request { get; }
+
+    /// <summary>The same with its hourly readings going back ten weeks instead of two: the two over and over.</summary>
+    public AdviceRequest RequestWithTenWeeksOfReadings => Request with
+    {
+        Readings =
+        [.. Enumerable.Range(0, 5).Reverse().SelectMany(times =>
+            Request.Readings.Select(reading => reading with { Time = reading.Time.AddDays(-14 * times) }))],
+        RainTotals = [],
+    };
+
+    /// <summary>What the weather did to its leaf.</summary>
+    public LeafEstimate Leaf() => LeafFromWeather.Estimate(
+        Request.Site, Request.Readings, Request.RainTotals,
+        new(Request.Batch.PluckedFrom, Request.Batch.PluckedTo, Request.Batch.LoadedAt, Request.Batch.Label.Standard),
+        Request.Coefficients);
+
+    /// <summary>Hours to target of one bed under the site's wanted air, turned every two hours.</summary>
+    public double? HoursToTarget(BedResolution resolution)
+    {
+        const int TurnEveryHours = 2;
+        return TrialWither.Run(
+            problem.Bed(saturation, resolution, 1), new(air, air, TurnEveryHours, problem.TargetDryBasis, 0, HorizonHours))!.TargetHour;
+    }
+}

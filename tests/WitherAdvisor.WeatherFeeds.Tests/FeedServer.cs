@@ -1,0 +1,45 @@
+using WireMock;
+using WireMock.RequestBuilders;
+using WireMock.ResponseBuilders;
+using WireMock.Server;
+
+namespace WitherAdvisor.WeatherFeeds.Tests;
+
+/// <summary>A real HTTP server on the loopback that gives the answers it was told, one after the other, the last for ever.</summary>
+internal sealed class FeedServer : IDisposable
+{
+    private const string Scenario = "answers";
+
+    private readonly WireMockServer server = WireMockServer.Start();
+
+    public FeedServer(params IResponseBuilder[] answers)
+    {
+        for (int place = 0; place < answers.Length; place++)
+        {
+            var answer = server.Given(Request.Create().UsingGet()).InScenario(Scenario);
+            if (place > 0)
+            {
+                answer = answer.WhenStateIs($"{place}");
+            }
+
+            bool last = place == answers.Length - 1;
+            (last ? answer : answer.WillSetStateTo($"{place + 1}")).RespondWith(answers[place]);
+        }
+    }
+
+    public string Url => server.Url!;
+
+    public IReadOnlyList<IRequestMessage> Requests => [.. server.LogEntries.Select(entry => entry.RequestMessage!)];
+
+    public static IResponseBuilder Json(string body, int status = 200) => Response.Create()
+        .WithStatusCode(status)
+        .WithHeader("Content-Type", "application/json; charset=utf-8")
+        .WithHeader("Date", FeedFixture.FetchedAt.ToString("R"))
+        .WithBody(body);
+
+    public static IResponseBuilder Status(int status) => Response.Create().WithStatusCode(status);
+
+    public static IResponseBuilder Good() => Json(FeedFixture.Text("three-days.json"));
+
+    public void Dispose() => server.Dispose();
+}
