@@ -11,6 +11,18 @@ namespace WitherAdvisor.Weather;
 /// <param name="DrawnAirIn72H">Hours whose temperature or humidity is drawn straight between readings, of the last 72.</param>
 /// <param name="UnknownWindIn72H">Hours without wind, of the last 72.</param>
 /// <param name="UnmeasuredSunIn72H">Hours without measured radiation, of the last 72.</param>
+/// <remarks>
+/// The rules of gaps, all of them. A hole is never dry weather.
+/// Air and wind are drawn straight across gaps of up to 3 h (<see cref="InstantValues"/>) and said to be
+/// (<see cref="MissingWeather"/>); rain and radiation are of the hour they were read for and are never drawn out
+/// (<see cref="HourSums"/>). Hours before loading that nobody read take what was foretold, said to be, with a wider
+/// standard deviation (<see cref="Sources.ForetoldWhereUnread"/>, <see cref="LeafPartlyForetold"/>). What is still
+/// unknown: air and wind take the mean of the same clock hour (<see cref="ClockHourFill"/>), rain is taken to have
+/// fallen with one chance in three, and the share that is guessed widens every standard deviation. With less than
+/// 12 h of rain in the last day the leaf's water is a usual value and not an estimate; with less than 72 h in all so is
+/// its moisture. Nothing read for more than 3 h before loading is told as such, with the readings that would help most
+/// (<see cref="Sources.StaleWeather"/>).
+/// </remarks>
 internal sealed record HistoryGaps(
     double RainKnownH,
     double UnknownRainIn72H,

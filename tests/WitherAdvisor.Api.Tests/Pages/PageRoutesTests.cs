@@ -44,8 +44,8 @@ public sealed class PageRoutesTests : IDisposable
         await Entered(PageHost.Batch(("rain_24_hours", "12")));
 
         IWeatherStore weather = host.Services.GetRequiredService<IWeatherStore>();
-        WeatherReading reading = Assert.Single(await weather.ReadReadings(
-            "invented-hill", WeatherKind.Observed, Sample.LoadedAt.AddDays(-1), Sample.LoadedAt, Cancel));
+        WeatherReading reading = Assert.Single(await weather.ReadSourced(
+            "invented-hill", Sample.LoadedAt.AddDays(-1), Sample.LoadedAt, Cancel)).Reading;
         Assert.Equal(18, reading.DryBulbC);
         Assert.InRange(reading.WetBulbC!.Value, 16.9, 17.3);
         Assert.Equal([61, 12], (await weather.ReadRainTotals("invented-hill", Sample.LoadedAt.AddDays(-4), Sample.LoadedAt, Cancel)).Select(total => total.RainMm));
@@ -65,8 +65,8 @@ public sealed class PageRoutesTests : IDisposable
         Assert.Contains("value=\"99999\"", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<b>", html, StringComparison.Ordinal);
         Assert.Empty(await host.Services.GetRequiredService<IBatchStore>().List("invented-hill", 10, Cancel));
-        Assert.Empty(await host.Services.GetRequiredService<IWeatherStore>().ReadReadings(
-            "invented-hill", WeatherKind.Observed, Sample.LoadedAt.AddDays(-1), Sample.LoadedAt.AddDays(1), Cancel));
+        Assert.Empty(await host.Services.GetRequiredService<IWeatherStore>().ReadSourced(
+            "invented-hill", Sample.LoadedAt.AddDays(-1), Sample.LoadedAt.AddDays(1), Cancel));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Store;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -28,7 +29,7 @@ internal sealed class BatchEntry(BatchIntake intake, IBatchStore batches, IWeath
         DateTimeOffset now = clock.NowInMilliseconds();
         if (air.Reading is { } reading)
         {
-            await weather.SaveReadings(siteId, WeatherKind.Observed, [reading], now, cancel);
+            await weather.SaveReadings(siteId, WeatherSource.Observed, [reading], now, cancel);
         }
 
         if (air.RainTotals.Count > 0)

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -56,8 +57,9 @@ internal static class NewBatchEndpoints
         StoredSite site, IReadOnlyList<TroughOnHand> troughs, FilledForm form, PageContext page, int status, IWeatherStore weather,
         CancellationToken cancel)
     {
-        var readings = await weather.ReadReadings(site.Id, WeatherKind.Observed, page.Now.AddDays(-DaysToLookBack), page.Now, cancel);
-        DateTimeOffset? last = readings.LastOrDefault(reading => reading.DryBulbC is not null)?.Time;
+        var rows = await weather.ReadSourced(site.Id, page.Now.AddDays(-DaysToLookBack), page.Now, cancel);
+        DateTimeOffset? last = rows
+            .LastOrDefault(row => row.Source == WeatherSource.Observed && row.Reading.DryBulbC is not null)?.Reading.Time;
         return PageAnswer.Of<NewBatchPage>(new { Site = site, Troughs = troughs, LastReading = last, Form = form, Page = page }, status);
     }
 }

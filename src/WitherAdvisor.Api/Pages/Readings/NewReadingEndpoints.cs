@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 
@@ -51,7 +52,7 @@ internal static class NewReadingEndpoints
     {
         if (entered.Air is { } air)
         {
-            await weather.SaveReadings(siteId, WeatherKind.Observed, [air], now, cancel);
+            await weather.SaveReadings(siteId, WeatherSource.Observed, [air], now, cancel);
         }
 
         if (entered.Rain is { } rain)
