@@ -11,6 +11,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Store;
+using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api;
 
@@ -23,6 +24,7 @@ internal static class ServiceSetup
         builder.LogOnlyWhatMatters();
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
+        builder.Services.AddWeatherFeeds(builder.Configuration);
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
