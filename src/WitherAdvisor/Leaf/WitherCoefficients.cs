@@ -39,4 +39,7 @@ public sealed record WitherCoefficients
 
     /// <summary>What tissue moisture (wet basis) gains from that drought to no stress at all (K_s = 1).</summary>
     public double DroughtToWetMoistureGain { get; init; } = 0.06;
+
+    /// <summary>How far the truth may lie from this set.</summary>
+    public CoefficientSpreads Spreads { get; init; } = new();
 }

@@ -48,9 +48,20 @@ internal static class TissueMoistureAtLoading
 
         double standardError = leaf.Standard is null ? UnknownStandardError : 0;
         return pieces.ToEstimate(
-            Root(perStress * stressError, FieldError, standardError, FieldToTrough.RelativeError * lossShift),
+            Root(
+                perStress * stressError, coefficients.Spreads.DroughtMoistureWetBasis, FieldError, standardError,
+                FieldToTrough.RelativeError * lossShift),
             weatherIsKnown ? EstimateOrigin.FromWeather : EstimateOrigin.Assumed);
     }
 
-    private static double Root(double a, double b, double c, double d) => Math.Sqrt(a * a + b * b + c * c + d * d);
+    private static double Root(params ReadOnlySpan<double> parts)
+    {
+        double sum = 0;
+        foreach (double part in parts)
+        {
+            sum += part * part;
+        }
+
+        return Math.Sqrt(sum);
+    }
 }

@@ -9,17 +9,17 @@ internal sealed class Ensemble
 {
     public const int Members = NormalLattice.Count;
 
-    /// <summary>Standard deviations of the logarithm; a factor unless said. From memory, to be learned from outcomes.</summary>
-    private const double SkinConductanceSpread = 0.15;
-    private const double FilmConductanceSpread = 0.15;
-    private const double SurfaceCapacitySpread = 0.30;
-    private const double AirflowSpread = 0.08;
+    /// <summary>
+    /// Standard deviations of the air as it works on the leaf, each as K of plenum dry bulb, mean of a night (from memory).
+    /// Where there is heat people hold the hygrometric difference by two thermometers, to about 0.4 K.
+    /// </summary>
+    private const double HeldAirK = 0.55;
 
-    /// <summary>Standard deviation of the plenum dry bulb about what was set, K.</summary>
-    private const double HeldAirK = 0.4;
+    /// <summary>Without heat the night's own air counts: foretold, its dry bulb and dew point are off by 0.8 K each.</summary>
+    private const double ForetoldAirK = 1.1;
 
-    /// <summary>The same where the air ahead is not foretold, K.</summary>
-    private const double UnknownAirK = 1.0;
+    /// <summary>The same where the day before is taken for the night, each off by 1.5 K.</summary>
+    private const double UnknownAirK = 2.0;
 
     private readonly List<EnsembleMember> members = [];
     private readonly Candidate chosen;
@@ -36,11 +36,12 @@ internal sealed class Ensemble
         {
             LeafState leaf = Drawn(problem.Leaf, draw[0] * tissueDeviation, draw[1] * surfaceDeviation);
             BedSetup setup = Bed(trial, problem, chosen, leaf, draw);
-            double offset = draw[6] * (foretold ? HeldAirK : UnknownAirK);
+            double heldK = draw[6] * HeldAirK;
+            double ambientK = draw[6] * (foretold ? ForetoldAirK : UnknownAirK);
             double horizon = problem.Night.LastHour;
             WitherLog log = TrialWither.Run(setup, new(
-                trial.Hold(chosen.SurfaceDifferenceK).Warmer(offset),
-                trial.Hold(chosen.DifferenceK).Warmer(offset),
+                trial.Hold(chosen.SurfaceDifferenceK).MissedBy(heldK, ambientK),
+                trial.Hold(chosen.DifferenceK).MissedBy(heldK, ambientK),
                 chosen.TurnIntervalHours, problem.TargetDryBasis, plan.Plan.StopHour, horizon,
                 SurfaceEndHour: chosen.SurfaceEndHour))!;
             double? ready = log.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
@@ -52,9 +53,24 @@ internal sealed class Ensemble
     }
 
     /// <summary>Hours to ready; a member that never gets there lies beyond all that do.</summary>
-    public Percentiles ReadyHours() => Of(members.Select(member => member.ReadyHour));
+    public Percentiles ReadyHours()
+    {
+        double?[] hours = [.. members.Select(member => member.ReadyHour)];
+        if (hours.Any(hour => hour is null or <= 0))
+        {
+            return ByOrder(hours);
+        }
 
-    public Percentiles FinalMoistureWetBasis() => Of(members.Select(member => (double?)member.FinalMoistureWetBasis));
+        // Rates multiply, so hours are nearer to normal in their logarithm.
+        var logarithms = new SmoothQuantiles([.. hours.Select(hour => Math.Log(hour!.Value))]);
+        return new(Math.Exp(logarithms.At(0.1)), Math.Exp(logarithms.At(0.5)), Math.Exp(logarithms.At(0.9)));
+    }
+
+    public Percentiles FinalMoistureWetBasis()
+    {
+        var moisture = new SmoothQuantiles([.. members.Select(member => member.FinalMoistureWetBasis)]);
+        return new(moisture.At(0.1), moisture.At(0.5), moisture.At(0.9));
+    }
 
     /// <summary>Weights of all leaf per area at an hour, kg/m², lightest first, beside the members that have them.</summary>
     public IReadOnlyList<(double WeightKgPerM2, EnsembleMember Member)> ByWeight(double hour) =>
@@ -63,16 +79,17 @@ internal sealed class Ensemble
     private static BedSetup Bed(CandidateTrial trial, PlanProblem problem, Candidate chosen, LeafState leaf, double[] draw)
     {
         WitherCoefficients c = problem.Coefficients;
-        BedSetup setup = problem.Bed(trial.Saturation, BedResolution.Search, chosen.FanShare * Factor(AirflowSpread, draw[5]));
+        CoefficientSpreads spreads = c.Spreads;
+        BedSetup setup = problem.Bed(trial.Saturation, BedResolution.Search, chosen.FanShare * Factor(spreads.Airflow, draw[5]));
         return setup with
         {
             Leaf = leaf,
             DryMassKgPerM2 = leaf.DryMatterKg(problem.LoadKgPerM2),
             Coefficients = c with
             {
-                SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(SkinConductanceSpread, draw[2]),
-                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(FilmConductanceSpread, draw[3]),
-                SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(SurfaceCapacitySpread, draw[4]),
+                SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(spreads.SkinConductance, draw[2]),
+                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(spreads.BoundaryConductance, draw[3]),
+                SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(spreads.SurfaceCapacity, draw[4]),
             },
         };
     }
@@ -83,7 +100,7 @@ internal sealed class Ensemble
 
     private static double Factor(double spread, double draw) => Math.Exp(spread * draw);
 
-    private static Percentiles Of(IEnumerable<double?> values)
+    private static Percentiles ByOrder(IEnumerable<double?> values)
     {
         double[] sorted = [.. values.Select(value => value ?? double.PositiveInfinity).Order()];
         return new(At(sorted, 0.1), At(sorted, 0.5), At(sorted, 0.9));

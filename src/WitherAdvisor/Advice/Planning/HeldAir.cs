@@ -6,12 +6,16 @@ namespace WitherAdvisor.Advice.Planning;
 /// <summary>Plenum air by the hour that holds one setting all night.</summary>
 internal sealed class HeldAir
 {
-    private readonly InletAir[] hours;
+    /// <summary>Air this little above the ambient, K, is nobody's setting.</summary>
+    private const double UnheatedK = 0.05;
 
-    private HeldAir(InletAir[] hours) => this.hours = hours;
+    private readonly InletAir[] hours;
+    private readonly Night night;
+
+    private HeldAir(Night night, InletAir[] hours) => (this.night, this.hours) = (night, hours);
 
     private HeldAir(Night night, Func<AirState, AirState> plenum)
-        : this([.. night.Hours.Select(ambient => new InletAir(plenum(ambient).DryBulbC, ambient.HumidityRatio))])
+        : this(night, [.. night.Hours.Select(ambient => new InletAir(plenum(ambient).DryBulbC, ambient.HumidityRatio))])
     {
     }
 
@@ -19,9 +23,16 @@ internal sealed class HeldAir
     public static HeldAir ForDifference(Night night, double wantedK, double ceilingC) =>
         new(night, ambient => PlenumForDifference(ambient, wantedK, ceilingC));
 
-    /// <summary>The same air warmer by some K all night.</summary>
-    public HeldAir Warmer(double offsetK) =>
-        new(Array.ConvertAll(hours, air => air with { DryBulbC = air.DryBulbC + offsetK }));
+    /// <summary>
+    /// The same air missed by some K of dry bulb: in hours with heat by as much as people miss what they hold, in hours
+    /// without by as much as the night is not the one foretold.
+    /// </summary>
+    public HeldAir MissedBy(double heatedK, double ambientK) => new(
+        night,
+        [.. hours.Select((air, hour) => air with
+        {
+            DryBulbC = air.DryBulbC + (air.DryBulbC > night.Hours[hour].DryBulbC + UnheatedK ? heatedK : ambientK),
+        })]);
 
     /// <summary>A dry bulb (°C) held, or the ambient air where that is warmer.</summary>
     public static HeldAir ForDryBulb(Night night, double dryBulbC) =>

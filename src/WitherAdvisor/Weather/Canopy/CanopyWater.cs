@@ -18,9 +18,6 @@ internal sealed record CanopyWater(
     /// <summary>Chance that it rained in hours of which nothing is known (from memory: about every third day in tea).</summary>
     private const double ChanceOfRain = 0.35;
 
-    /// <summary>Of what stays on leaf after plucking, shaking and carrying, and of the store itself (from memory).</summary>
-    private const double RelativeError = 0.3;
-
     /// <summary>Leaf called dry still carries, or does not, this much, kg/kg (from memory).</summary>
     private const double LeastError = 0.012;
 
@@ -45,7 +42,7 @@ internal sealed record CanopyWater(
         double kgPerKgPerMm = KgPerKgPerMm(coefficients);
         double unknown = Math.Sqrt(ChanceOfRain * (1 - ChanceOfRain)) * wettedMm;
         double unsure = (slowMm - fastMm) / 2;
-        double scale = RelativeError * (rainMm + dewMm + ChanceOfRain * wettedMm);
+        double scale = coefficients.Spreads.SurfaceRetention * (rainMm + dewMm + ChanceOfRain * wettedMm);
         double error = kgPerKgPerMm * Math.Sqrt(unknown * unknown + unsure * unsure + scale * scale);
         return new(
             best,

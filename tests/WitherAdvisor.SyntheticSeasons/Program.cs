@@ -1,0 +1,3 @@
+using WitherAdvisor.SyntheticSeasons;
+
+Console.Write(ReliabilityDocument.Make());
