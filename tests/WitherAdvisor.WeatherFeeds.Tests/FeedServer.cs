@@ -34,7 +34,6 @@ internal sealed class FeedServer : IDisposable
     public static IResponseBuilder Json(string body, int status = 200) => Response.Create()
         .WithStatusCode(status)
         .WithHeader("Content-Type", "application/json; charset=utf-8")
-        .WithHeader("Date", FeedFixture.FetchedAt.ToString("R"))
         .WithBody(body);
 
     public static IResponseBuilder Status(int status) => Response.Create().WithStatusCode(status);

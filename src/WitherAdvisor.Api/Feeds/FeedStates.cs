@@ -24,6 +24,7 @@ internal sealed class FeedStates(IWeatherFeeds feeds, ISiteStore sites, IFeedLog
             LastGoodAt = good?.FetchedAt,
             NewestAnalysedAt = good?.NewestAnalysed,
             AgeHours = (clock.GetUtcNow() - good?.NewestAnalysed)?.TotalHours,
+            Notes = good?.Notes ?? [],
             RefusedAt = last is { IsGood: false } ? last.FetchedAt : null,
             Refusal = last?.Refusal,
             Text = FeedWording.State(feed, attribution, last, good, new WallClock(site.TimeZone)),

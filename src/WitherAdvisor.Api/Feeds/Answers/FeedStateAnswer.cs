@@ -26,6 +26,10 @@ public sealed record FeedStateAnswer
     /// <example>0.33</example>
     public required double? AgeHours { get; init; }
 
+    /// <summary>What was missing, corrected or left out in the weather that it last gave, a sentence each.</summary>
+    /// <example>["Nothing is known of hours that were asked for: 3 hours, the first 2026-02-27T20:00Z."]</example>
+    public required IReadOnlyList<string> Notes { get; init; }
+
     /// <summary>When it refused, if it did so when last asked; null where it gave weather or was never asked.</summary>
     /// <example>2026-03-01T08:20:05Z</example>
     public required DateTimeOffset? RefusedAt { get; init; }
