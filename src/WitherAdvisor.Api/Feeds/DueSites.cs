@@ -31,12 +31,13 @@ internal sealed class DueSites(TimeSpan every)
     /// <summary>Until it is known what came of it: where nothing ever is, as after a refusal.</summary>
     public void Begin(StoredSite site, DateTimeOffset now) => next[site.Id] = (site, now + AfterRefusal);
 
-    public void End(StoredSite site, RefreshOutcome outcome, DateTimeOffset now) =>
-        next[site.Id] = (site, outcome is RefreshOutcome.Refused refused ? Again(refused.Why, now) : now + Pace(site.Id));
+    /// <summary>From when it was begun, so that the pace does not slip by the time that fetches take.</summary>
+    public void End(StoredSite site, RefreshOutcome outcome, DateTimeOffset begunAt) =>
+        next[site.Id] = (site, outcome is RefreshOutcome.Refused refused ? Again(refused.Why, begunAt) : begunAt + Pace(site.Id));
 
-    private static DateTimeOffset Again(FeedAnswer.Refused why, DateTimeOffset now)
+    private static DateTimeOffset Again(FeedAnswer.Refused why, DateTimeOffset begunAt)
     {
-        DateTimeOffset soonest = now + AfterRefusal;
+        DateTimeOffset soonest = begunAt + AfterRefusal;
         return why.ComeAgainAt > soonest ? why.ComeAgainAt.Value : soonest;
     }
 

@@ -56,10 +56,11 @@ internal sealed class RefreshSchedule(
     private async Task FetchIfDue(StoredSite site, IWeatherFeed feed, CancellationToken stopping)
     {
         FeedFetch? lastGood = await log.LastGood(site.Id, feed.Name, stopping);
-        if (due.IsDue(site, lastGood?.FetchedAt, clock.GetUtcNow()))
+        DateTimeOffset now = clock.GetUtcNow();
+        if (due.IsDue(site, lastGood?.FetchedAt, now))
         {
-            due.Begin(site, clock.GetUtcNow());
-            due.End(site, await refresh.Of(site, feed, stopping), clock.GetUtcNow());
+            due.Begin(site, now);
+            due.End(site, await refresh.Of(site, feed, stopping), now);
         }
     }
 

@@ -38,6 +38,8 @@ internal sealed class FedService : WebApplicationFactory<Program>
 
     public FakeTimeProvider Clock { get; } = new(FeedFixture.FetchedAt);
 
+    public string DatabaseFile => Path.Combine(folder.FullName, "test.db");
+
     public Caller Caller => new(CreateClient());
 
     public static string Key(string setting) => $"WeatherFeeds:Feeds:{Feed}:{setting}";
@@ -79,7 +81,7 @@ internal sealed class FedService : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.UseSetting(DatabasePath.Key, DatabaseFile);
         builder.UseSetting(DemoStart.Key, "false");
         foreach ((string key, string value) in settings)
         {

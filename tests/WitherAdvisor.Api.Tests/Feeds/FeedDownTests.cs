@@ -35,6 +35,9 @@ public sealed class FeedDownTests
             + "What is kept of it came on Fri 5 Jun 2026, 15:50. Invented weather.",
             (string?)taken["feed"]!["text"]);
         Assert.Equal(advice.ToJsonString(), again["advice"]!.ToJsonString());
+        Assert.Contains(
+            "The feed failed (status 503). What is kept of it came on Fri 5 Jun 2026, 15:50. Invented weather.",
+            (await loft.Caller.Get($"/batches/{taken["batch"]!["id"]}")).Expect(200).Text, StringComparison.Ordinal);
     }
 
     [Fact]

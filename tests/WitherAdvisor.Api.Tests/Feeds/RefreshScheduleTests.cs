@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Testing;
@@ -73,6 +74,26 @@ public sealed class RefreshScheduleTests
         Assert.Null(await Last(service, without));
     }
 
+    [Fact]
+    public async Task A_store_that_fails_ends_neither_the_service_nor_the_fetching()
+    {
+        using RawServer server = new((_, client, cancel) => FakeFeed.SendJson(client, LongAnswer.Text(), cancel));
+        await using FedService service = new(server.Url, Hourly);
+        Loft loft = await service.Open();
+        Change(service, "ALTER TABLE WeatherReading RENAME TO Away");
+
+        service.Clock.Advance(RefreshSchedule.LookEvery);
+        await server.Arrival();
+        // Joins the fetch that fails, so that its end is known.
+        (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(500);
+        Assert.Null(await Last(service, loft));
+        Change(service, "ALTER TABLE Away RENAME TO WeatherReading");
+        service.Clock.Advance(DueSites.AfterRefusal);
+
+        Assert.Equal(FeedFixture.FetchedAt + RefreshSchedule.LookEvery + DueSites.AfterRefusal, (await Fetch(service, loft, fetch => fetch.IsGood)).FetchedAt);
+        (await service.Caller.Get("/health")).Expect(200);
+    }
+
     /// <summary>What came of the last fetch, once it is of the kind waited for.</summary>
     private static async Task<FeedFetch> Fetch(FedService service, Loft loft, Predicate<FeedFetch> wanted)
     {
@@ -85,6 +106,17 @@ public sealed class RefreshScheduleTests
 
             await Task.Delay(5, TestContext.Current.CancellationToken);
         }
+    }
+
+    private static void Change(FedService service, string sql)
+    {
+        using SqliteConnection connection = new($"Data Source={service.DatabaseFile};Pooling=False");
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+#pragma warning disable CA2100 // the tests' own text
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.ExecuteNonQuery();
     }
 
     private static Task<FeedFetch?> Last(FedService service, Loft loft) =>
