@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;
@@ -14,10 +15,10 @@ internal static class FeedMapping
             Name = feed.Name,
             Attribution = feed.Attribution,
             Breaker = health.Breaker,
-            LastGoodAt = health.LastGoodAt,
-            LastRefusedAt = health.LastErrorAt,
+            LastGoodAt = health.LastGoodAt?.InMilliseconds(),
+            LastRefusedAt = health.LastErrorAt?.InMilliseconds(),
             LastRefusal = health.LastError is { } refused ? ToAnswer(refused) : null,
-            ComeAgainAt = health.ComeAgainAt,
+            ComeAgainAt = health.ComeAgainAt?.InMilliseconds(),
         };
     }
 
@@ -31,8 +32,8 @@ internal static class FeedMapping
 
     private static TakenWeatherAnswer ToAnswer(RefreshOutcome.Taken taken) => new()
     {
-        FetchedAt = taken.Provenance.FetchedAt,
-        AsOf = taken.Provenance.AsOf,
+        FetchedAt = taken.Provenance.FetchedAt.InMilliseconds(),
+        AsOf = taken.Provenance.AsOf.InMilliseconds(),
         AnalysedHours = taken.AnalysedHours,
         ForetoldHours = taken.ForetoldHours,
         From = taken.From,
@@ -47,5 +48,5 @@ internal static class FeedMapping
     };
 
     private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
-        new() { Reason = refused.Reason, Text = refused.Text, ComeAgainAt = refused.ComeAgainAt };
+        new() { Reason = refused.Reason, Text = refused.Text, ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
 }
