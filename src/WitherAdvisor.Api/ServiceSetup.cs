@@ -2,6 +2,7 @@ using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Demo;
+using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
@@ -25,6 +26,7 @@ internal static class ServiceSetup
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
         builder.Services.AddWeatherFeeds(builder.Configuration);
+        builder.Services.AddFeedRefresh(builder.Configuration);
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
@@ -50,6 +52,7 @@ internal static class ServiceSetup
         v1.MapSites();
         v1.MapTroughs();
         v1.MapWeather();
+        v1.MapFeeds();
         v1.MapBatches();
         v1.MapAdvice();
         v1.MapSimulations();

@@ -3,7 +3,13 @@ namespace WitherAdvisor.Store;
 /// <summary>What came of asking feeds. Times come back as the same instants to the millisecond, with offset zero.</summary>
 public interface IFeedLog
 {
-    /// <summary>Keeps what came of a fetch; another of the same site, feed and millisecond replaces it.</summary>
+    /// <summary>Days that a fetch is remembered. Of each feed of a site the last good one is remembered for ever.</summary>
+    const int DaysKept = 90;
+
+    /// <summary>
+    /// Keeps what came of a fetch; another of the same site, feed and millisecond replaces it. Those of the site that are
+    /// older by more than <see cref="DaysKept"/> are forgotten.
+    /// </summary>
     /// <exception cref="UnknownOwnerException">No such site.</exception>
     Task Add(FeedFetch fetch, CancellationToken cancel = default);
 

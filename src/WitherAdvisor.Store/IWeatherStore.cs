@@ -30,6 +30,12 @@ public interface IWeatherStore
         string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> foretold,
         DateTimeOffset fetchedAt, CancellationToken cancel = default);
 
+    /// <summary>
+    /// Drops all that feeds said of a site, and that they were ever asked: for a site that turned out to stand elsewhere
+    /// it was the weather of another place.
+    /// </summary>
+    Task ForgetFeeds(string siteId, CancellationToken cancel = default);
+
     /// <summary>Readings of every source with <paramref name="from"/> ≤ time ≤ <paramref name="to"/>, by time, the best source first.</summary>
     Task<IReadOnlyList<SourcedReading>> ReadSourced(
         string siteId, DateTimeOffset from, DateTimeOffset to, CancellationToken cancel = default);

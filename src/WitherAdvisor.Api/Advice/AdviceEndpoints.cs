@@ -2,6 +2,7 @@ using System.Net.Mime;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Store;
 
@@ -69,8 +70,8 @@ internal static class AdviceEndpoints
     }
 
     /// <summary>Advises on a batch again, from the newest weather of its site. What was advised before stays.</summary>
-    private static async Task<Results<Created<KeptAdviceAnswer>, ProblemResult>> PostAgain(
-        string batch, IBatchStore store, AdviceKeeping keeping, CancellationToken cancel)
+    private static async Task<Results<Created<NewAdviceAnswer>, ProblemResult>> PostAgain(
+        string batch, IBatchStore store, AdviceKeeping keeping, FeedStates feeds, CancellationToken cancel)
     {
         if (await store.Find(batch, cancel) is not { } found)
         {
@@ -83,7 +84,8 @@ internal static class AdviceEndpoints
         }
 
         StoredAdvice advice = await keeping.Again(found, cancel);
-        return TypedResults.Created($"/v1/advice/{advice.Id}", KeptAdviceAnswer.Of(advice));
+        return TypedResults.Created(
+            $"/v1/advice/{advice.Id}", new NewAdviceAnswer(KeptAdviceAnswer.Of(advice), await feeds.Of(found.SiteId, cancel)));
     }
 
     private static ContentHttpResult Json(string text) => TypedResults.Text(text, MediaTypeNames.Application.Json);

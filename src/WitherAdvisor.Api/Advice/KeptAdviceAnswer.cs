@@ -6,7 +6,7 @@ using WitherAdvisor.Store;
 namespace WitherAdvisor.Api.Advice;
 
 /// <summary>An advice as kept. Its inputs and a replay are found under its id.</summary>
-public sealed record KeptAdviceAnswer
+public record KeptAdviceAnswer
 {
     /// <summary>Made by the service.</summary>
     /// <example>0199d2b5-7021-7b1c-8e5f-4a7b2c6d8e9f</example>

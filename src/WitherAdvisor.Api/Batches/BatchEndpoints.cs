@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Feeds;
+using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Store;
@@ -32,10 +34,10 @@ internal static class BatchEndpoints
 
     /// <summary>Takes in a batch and advises on it from the weather of the site. Batch and advice are kept.</summary>
     private static async Task<Results<Created<TakenBatchAnswer>, ProblemResult>> PostBatch(
-        string site, Body<BatchOnTroughInput> body, BatchIntake intake, CancellationToken cancel) =>
+        string site, Body<BatchOnTroughInput> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel) =>
         await intake.Take(site, body.Value, cancel) switch
         {
-            IntakeOutcome.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken)),
+            IntakeOutcome.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken, await feeds.Of(site, cancel))),
             IntakeOutcome.Refused refused => Problem.InvalidInput(refused.Errors),
             IntakeOutcome.UnknownTrough => Problem.Unknown("trough", body.Value.Trough),
             _ => Problem.Unknown("site", site),
@@ -69,10 +71,11 @@ internal static class BatchEndpoints
             : AlreadyUnloaded.Batch(batch);
     }
 
-    private static TakenBatchAnswer Answer(IntakeOutcome.Taken taken) => new()
+    private static TakenBatchAnswer Answer(IntakeOutcome.Taken taken, FeedStateAnswer? feed) => new()
     {
         Batch = BatchMapping.ToAnswer(taken.Batch),
         Warnings = taken.Warnings,
         Kept = Advice.KeptAdviceAnswer.Of(taken.Advice),
+        Feed = feed,
     };
 }

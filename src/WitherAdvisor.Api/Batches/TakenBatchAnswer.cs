@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Feeds.Answers;
 
 namespace WitherAdvisor.Api.Batches;
 
@@ -13,4 +14,7 @@ public sealed record TakenBatchAnswer
 
     /// <summary>Its first advice, as kept.</summary>
     public required KeptAdviceAnswer Kept { get; init; }
+
+    /// <summary>How it stands with the site's feed; null where it has none. No part of the advice.</summary>
+    public required FeedStateAnswer? Feed { get; init; }
 }

@@ -3,6 +3,8 @@ namespace WitherAdvisor.Api.Hosting;
 /// <summary>The clock as the store keeps it, so that a time reads back as it was first answered.</summary>
 internal static class WholeMilliseconds
 {
-    public static DateTimeOffset NowInMilliseconds(this TimeProvider clock) =>
-        DateTimeOffset.FromUnixTimeMilliseconds(clock.GetUtcNow().ToUnixTimeMilliseconds());
+    public static DateTimeOffset NowInMilliseconds(this TimeProvider clock) => clock.GetUtcNow().InMilliseconds();
+
+    public static DateTimeOffset InMilliseconds(this DateTimeOffset time) =>
+        DateTimeOffset.FromUnixTimeMilliseconds(time.ToUnixTimeMilliseconds());
 }

@@ -7,11 +7,19 @@ namespace WitherAdvisor.Api.Sites;
 public sealed record SiteAnswer : SiteInput
 {
     [SetsRequiredMembers]
-    public SiteAnswer(string id, SiteInput settings)
-        : base(settings) => Id = id;
+    public SiteAnswer(string id, SiteInput settings, string? feed)
+        : base(settings)
+    {
+        Id = id;
+        Feed = feed;
+    }
 
     /// <summary>Name of the site in paths.</summary>
     /// <example>example-hill</example>
     [JsonPropertyOrder(-1)]
     public string Id { get; }
+
+    /// <summary>Name of the feed that its weather is fetched from; null where none is.</summary>
+    /// <example>hill</example>
+    public string? Feed { get; }
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Store;
+using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Sites;
 
@@ -29,19 +30,27 @@ internal static class SiteEndpoints
             ? TypedResults.Ok(SiteMapping.ToAnswer(found))
             : Problem.Unknown("site", site);
 
-    /// <summary>Creates or replaces a site. Advice already given keeps the settings that it was made with.</summary>
+    /// <summary>
+    /// Creates or replaces a site. Advice already given keeps the settings that it was made with. Where the site turns
+    /// out to stand elsewhere, what a feed said of it is dropped and fetched anew.
+    /// </summary>
     private static async Task<Results<Ok<SiteAnswer>, Created<SiteAnswer>, ProblemResult>> PutSite(
-        string site, Body<SiteInput> body, ISiteStore store, CancellationToken cancel)
+        string site, Body<KeptSiteInput> body, ISiteStore store, IWeatherStore weather, IWeatherFeeds feeds, CancellationToken cancel)
     {
-        if (Slug.Refuse("site", site) is { } refusal)
+        if ((Slug.Refuse("site", site) ?? SiteFeed.Refuse(body.Value.Feed, feeds)) is { } refusal)
         {
             return refusal;
         }
 
-        bool isNew = await store.FindSite(site, cancel) is null;
-        StoredSite stored = SiteMapping.ToStored(site, body.Value);
+        StoredSite? before = await store.FindSite(site, cancel);
+        StoredSite stored = SiteMapping.ToStored(site, body.Value, body.Value.Feed);
         await store.PutSite(stored, cancel);
+        if (before is not null && !SiteFeed.IsSamePlace(before, stored))
+        {
+            await weather.ForgetFeeds(site, cancel);
+        }
+
         SiteAnswer answer = SiteMapping.ToAnswer(stored);
-        return isNew ? TypedResults.Created($"/v1/sites/{site}", answer) : TypedResults.Ok(answer);
+        return before is null ? TypedResults.Created($"/v1/sites/{site}", answer) : TypedResults.Ok(answer);
     }
 }

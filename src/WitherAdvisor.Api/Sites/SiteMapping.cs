@@ -13,10 +13,10 @@ internal static class SiteMapping
         StyleMapping.ToDomain(input.Style),
         input.StationPressureHpa * Pressure.PascalPerHectopascal);
 
-    public static StoredSite ToStored(string id, SiteInput input) =>
-        new(id, input.Name, input.TimeZone, ToDomain(input));
+    public static StoredSite ToStored(string id, SiteInput input, string? feed = null) =>
+        new(id, input.Name, input.TimeZone, ToDomain(input), feed);
 
-    public static SiteAnswer ToAnswer(StoredSite stored) => new(stored.Id, ToInput(stored));
+    public static SiteAnswer ToAnswer(StoredSite stored) => new(stored.Id, ToInput(stored), stored.Feed);
 
     /// <summary>As a caller would state it inline, with every setting stated.</summary>
     public static SiteInput ToInput(StoredSite stored) => new()

@@ -18,6 +18,16 @@ internal sealed class SqliteFeedLog(SqliteDatabase database) : IFeedLog
             @CellLatitudeDeg, @CellLongitudeDeg, @CellElevationM, @Notes)
         """;
 
+    // The last good one says from where on the past has to be asked for, however long ago that was.
+    private const string ForgetSql = """
+        DELETE FROM FeedFetch AS old
+        WHERE SiteId = @SiteId AND FetchedAtMs < @oldestMs
+            AND (Refusal IS NOT NULL OR EXISTS (
+                SELECT 1 FROM FeedFetch AS newer
+                WHERE newer.SiteId = old.SiteId AND newer.Feed = old.Feed
+                    AND newer.FetchedAtMs > old.FetchedAtMs AND newer.Refusal IS NULL))
+        """;
+
     private const string LastSql = $"""
         SELECT {Columns} FROM FeedFetch
         WHERE SiteId = @siteId AND Feed = @feed AND (Refusal IS NULL OR @goodOnly = 0)
@@ -26,7 +36,13 @@ internal sealed class SqliteFeedLog(SqliteDatabase database) : IFeedLog
 
     public Task Add(FeedFetch fetch, CancellationToken cancel = default) => database.Write(
         owner: $"site '{fetch.SiteId}'",
-        (connection, transaction) => connection.Execute(AddSql, FeedFetchRow.Of(fetch), transaction),
+        (connection, transaction) =>
+        {
+            int added = connection.Execute(AddSql, FeedFetchRow.Of(fetch), transaction);
+            long oldestMs = fetch.FetchedAt.AddDays(-IFeedLog.DaysKept).ToUnixTimeMilliseconds();
+            connection.Execute(ForgetSql, new { fetch.SiteId, oldestMs }, transaction);
+            return added;
+        },
         cancel);
 
     public Task<FeedFetch?> Last(string siteId, string feed, CancellationToken cancel = default) =>

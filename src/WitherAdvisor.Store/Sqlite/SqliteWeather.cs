@@ -15,6 +15,11 @@ internal sealed class SqliteWeather(SqliteDatabase database) : IWeatherStore
             SavedAtMs = excluded.SavedAtMs
         """;
 
+    private const string ForgetFeedsSql = """
+        DELETE FROM WeatherReading WHERE SiteId = @siteId AND Feed <> '';
+        DELETE FROM FeedFetch WHERE SiteId = @siteId;
+        """;
+
     // A total excludes its start and includes its end; the stretch asked for includes both.
     private const string ReadRainTotalsSql = """
         SELECT FromMs, ToMs, RainMm FROM RainTotal
@@ -56,6 +61,11 @@ internal sealed class SqliteWeather(SqliteDatabase database) : IWeatherStore
             (connection, transaction) => connection.Execute(ReadingSql.PutWhole, rows, transaction),
             cancel);
     }
+
+    public Task ForgetFeeds(string siteId, CancellationToken cancel = default) => database.Write(
+        owner: $"site '{siteId}'",
+        (connection, transaction) => connection.Execute(ForgetFeedsSql, new { siteId }, transaction),
+        cancel);
 
     public Task<IReadOnlyList<SourcedReading>> ReadSourced(
         string siteId, DateTimeOffset from, DateTimeOffset to, CancellationToken cancel = default)

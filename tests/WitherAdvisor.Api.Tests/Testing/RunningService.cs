@@ -48,6 +48,8 @@ public sealed class RunningService : WebApplicationFactory<Program>
     {
         builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
         builder.UseSetting(DemoStart.Key, "false");
+        // The feed that the documented example of a site names. Its host never exists (RFC 6761, section 6.4).
+        builder.UseSetting("WeatherFeeds:Feeds:hill:ForecastBaseUrl", "https://feed.invalid");
         builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
     }
 }

@@ -155,6 +155,26 @@ public sealed class FedWeatherTests : IAsyncLifetime
         Assert.Equal([2.0, 3.0], read.Select(row => row.Reading.RainMm));
     }
 
+    [Fact]
+    public async Task What_feeds_said_of_a_site_can_be_forgotten_and_nothing_else_is()
+    {
+        WeatherReading said = new(Monday, RainMm: 4);
+        await store.WithTrough("valley", "t1");
+        foreach (string site in new[] { "hill", "valley" })
+        {
+            await store.Weather.SaveReadings(site, WeatherSource.Observed, [said], FirstFetch, Cancel);
+            await store.Weather.SaveFromFeed(site, "valley-feed", [said], [said], FirstFetch, Cancel);
+            await store.Feeds.Add(new(site, "valley-feed", FirstFetch, null, 1, Monday, null, []), Cancel);
+        }
+
+        await store.Weather.ForgetFeeds("hill", Cancel);
+
+        Assert.Equal(WeatherSource.Observed, Assert.Single(await ReadAll()).Source);
+        Assert.Null(await store.Feeds.Last("hill", "valley-feed", Cancel));
+        Assert.Equal(3, (await store.Weather.ReadSourced("valley", Monday, Monday, Cancel)).Count);
+        Assert.NotNull(await store.Feeds.Last("valley", "valley-feed", Cancel));
+    }
+
     public ValueTask DisposeAsync()
     {
         store.Dispose();

@@ -83,6 +83,33 @@ public sealed class SqliteFeedLogTests : IAsyncLifetime
         Assert.Contains("'nowhere'", refusal.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Fetches_of_more_than_ninety_days_ago_are_forgotten_but_for_the_last_good_one()
+    {
+        DateTimeOffset now = Monday.AddDays(200);
+        await store.Feeds.Add(Good, Cancel);
+        await store.Feeds.Add(Good with { FetchedAt = Monday.AddHours(2) }, Cancel);
+        await store.Feeds.Add(Refused with { FetchedAt = Monday.AddHours(3) }, Cancel);
+        await store.Feeds.Add(Refused with { Feed = "left-feed", FetchedAt = Monday.AddHours(4) }, Cancel);
+        await store.Feeds.Add(Refused with { FetchedAt = now.AddDays(-90) }, Cancel);
+        await store.Feeds.Add(Refused with { FetchedAt = now }, Cancel);
+
+        Assert.Equal(
+            [Monday.AddHours(2), now.AddDays(-90), now],
+            store.Column("SELECT FetchedAtMs FROM FeedFetch ORDER BY 1").Select(ms => DateTimeOffset.FromUnixTimeMilliseconds((long)ms!)));
+        Assert.Equal(Monday.AddHours(2), (await store.Feeds.LastGood("hill", "valley-feed", Cancel))!.FetchedAt);
+    }
+
+    [Fact]
+    public async Task Fetches_of_another_site_are_forgotten_by_its_own()
+    {
+        await store.WithTrough("valley", "t1");
+        await store.Feeds.Add(Refused with { SiteId = "valley" }, Cancel);
+        await store.Feeds.Add(Good with { FetchedAt = Monday.AddDays(200) }, Cancel);
+
+        Assert.NotNull(await store.Feeds.Last("valley", "valley-feed", Cancel));
+    }
+
     public ValueTask DisposeAsync()
     {
         store.Dispose();

@@ -24,6 +24,9 @@ public sealed record AdviceView(
     /// <summary>False where the model has changed since and makes something else of the same inputs.</summary>
     public bool AsGiven { get; init; } = true;
 
+    /// <summary>How it stands with the site's feed when the page is drawn, sentences; null where it has none.</summary>
+    public string? Feed { get; init; }
+
     public WallClock Clock { get; } = new(Site.TimeZone);
 
     public PersonUnits Units => Page.Units;

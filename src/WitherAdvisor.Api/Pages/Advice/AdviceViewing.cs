@@ -1,6 +1,7 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -9,7 +10,7 @@ using WitherAdvisor.Store;
 namespace WitherAdvisor.Api.Pages.Advice;
 
 /// <summary>Finds the newest advice of a batch and what belongs beside it.</summary>
-internal sealed class AdviceViewing(IBatchStore batches)
+internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
 {
     /// <summary>Null where the batch has no advice.</summary>
     public async Task<AdviceView?> Of(StoredBatch batch, PageContext page, CancellationToken cancel)
@@ -27,6 +28,7 @@ internal sealed class AdviceViewing(IBatchStore batches)
             AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
             AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
+            Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };
     }
 

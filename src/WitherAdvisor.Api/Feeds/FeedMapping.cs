@@ -1,0 +1,52 @@
+using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.WeatherFeeds;
+
+namespace WitherAdvisor.Api.Feeds;
+
+/// <summary>Feeds and what came of asking them as answers. No address and no key is among it.</summary>
+internal static class FeedMapping
+{
+    public static ConfiguredFeedAnswer ToAnswer(IWeatherFeed feed)
+    {
+        FeedHealth health = feed.Health;
+        return new()
+        {
+            Name = feed.Name,
+            Attribution = feed.Attribution,
+            Breaker = health.Breaker,
+            LastGoodAt = health.LastGoodAt?.InMilliseconds(),
+            LastRefusedAt = health.LastErrorAt?.InMilliseconds(),
+            LastRefusal = health.LastError is { } refused ? ToAnswer(refused) : null,
+            ComeAgainAt = health.ComeAgainAt?.InMilliseconds(),
+        };
+    }
+
+    public static RefreshAnswer ToAnswer(RefreshOutcome outcome, FeedStateAnswer kept) => new()
+    {
+        Status = outcome is RefreshOutcome.Taken ? RefreshStatus.Taken : RefreshStatus.Refused,
+        Taken = outcome is RefreshOutcome.Taken taken ? ToAnswer(taken) : null,
+        Refusal = outcome is RefreshOutcome.Refused refused ? ToAnswer(refused.Why) : null,
+        Kept = kept,
+    };
+
+    private static TakenWeatherAnswer ToAnswer(RefreshOutcome.Taken taken) => new()
+    {
+        FetchedAt = taken.Provenance.FetchedAt.InMilliseconds(),
+        AsOf = taken.Provenance.AsOf.InMilliseconds(),
+        AnalysedHours = taken.AnalysedHours,
+        ForetoldHours = taken.ForetoldHours,
+        From = taken.From,
+        To = taken.To,
+        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = note.Text })],
+        Cell = new()
+        {
+            LatitudeDeg = taken.Provenance.CellLatitudeDeg,
+            LongitudeDeg = taken.Provenance.CellLongitudeDeg,
+            ElevationM = taken.Provenance.CellElevationM,
+        },
+    };
+
+    private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
+        new() { Reason = refused.Reason, Text = refused.Text, ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
+}
