@@ -55,13 +55,20 @@ public sealed record PlainAir(double PressurePa, bool RealGas)
     /// <summary>Thermodynamic wet bulb, °C. Where a wick of water and one of ice would both do, it is water.</summary>
     public double WetBulbC(double dryBulbC, double humidityRatio)
     {
-        if (dryBulbC >= FreezingC && HumidityRatioOverWater(dryBulbC, FreezingC) <= humidityRatio)
+        if (WaterWouldDo(dryBulbC, humidityRatio))
         {
             return Halved(FreezingC, dryBulbC, wet => HumidityRatioOverWater(dryBulbC, wet) < humidityRatio);
         }
 
         return Halved(dryBulbC - 100, Math.Min(dryBulbC, FreezingC), wet => HumidityRatioOverIce(dryBulbC, wet) < humidityRatio);
     }
+
+    /// <summary>Near freezing a wick of water and one of ice may both satisfy their equation, at temperatures of their own.</summary>
+    public bool WaterAndIceWouldBothDo(double dryBulbC, double humidityRatio) =>
+        WaterWouldDo(dryBulbC, humidityRatio) && HumidityRatioOverIce(dryBulbC, 0) >= humidityRatio;
+
+    private bool WaterWouldDo(double dryBulbC, double humidityRatio) =>
+        dryBulbC >= FreezingC && HumidityRatioOverWater(dryBulbC, FreezingC) <= humidityRatio;
 
     /// <summary>Eq. 33.</summary>
     private double HumidityRatioOverWater(double dryC, double wetC) =>
