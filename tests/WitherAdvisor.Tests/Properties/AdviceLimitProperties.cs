@@ -6,7 +6,7 @@ using Xunit;
 namespace WitherAdvisor.Tests.Properties;
 
 /// <summary>Hard limits hold in every advice a loft may get.</summary>
-[Properties(Arbitrary = [typeof(AnyWither)], MaxTest = 3_000)]
+[Properties(Arbitrary = [typeof(AnyWither)], MaxTest = 1_500)]
 public sealed class AdviceLimitProperties
 {
     [Property]

@@ -6,7 +6,7 @@ using Xunit;
 namespace WitherAdvisor.Tests.Properties;
 
 /// <summary>Finite in, finite out, over all that the service takes.</summary>
-[Properties(Arbitrary = [typeof(AnyDeclared)], MaxTest = 4_000)]
+[Properties(Arbitrary = [typeof(AnyDeclared)], MaxTest = 1_000)]
 public sealed class DeclaredDomainProperties
 {
     [Property]
