@@ -22,6 +22,7 @@ internal static class NodeProgram
         {
             WorkingDirectory = folder,
             RedirectStandardOutput = true,
+            UseShellExecute = false,
         });
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

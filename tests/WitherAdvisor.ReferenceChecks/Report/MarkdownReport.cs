@@ -40,8 +40,7 @@ public static class MarkdownReport
         else
         {
             text.Append("| check | rows | worst at | source | ours | theirs | difference | tolerance | |\n|---|--:|---|---|--:|--:|--:|--:|---|\n");
-            AppendAll(text, Groups(section).Select(group =>
-                $"| {group.Key} | {group.Count()} | {Worst(group).Where} | {Worst(group).Source} {Values(Worst(group))}"));
+            AppendAll(text, Groups(section).Select(group => LineOf(group.Key, [.. group])));
         }
 
         AppendReasons(text, section);
@@ -69,6 +68,9 @@ public static class MarkdownReport
     private static IEnumerable<IGrouping<string, CheckRow>> Groups(Section section) =>
         section.Rows.GroupBy(row => string.Join('.', row.Check.Split('.').Where(part => !part.All(char.IsAsciiDigit))));
 
-    private static CheckRow Worst(IEnumerable<CheckRow> rows) =>
-        rows.Where(row => !row.Passes).Concat(rows).MaxBy(row => (row.Passes ? 0 : 1, Math.Round(Math.Min(row.Used, 1e9), DecimalsOfUse)))!;
+    private static string LineOf(string check, List<CheckRow> rows)
+    {
+        CheckRow worst = rows.MaxBy(row => (row.Passes ? 0 : 1, Math.Round(Math.Min(row.Used, 1e9), DecimalsOfUse)))!;
+        return $"| {check} | {rows.Count} | {worst.Where} | {worst.Source} {Values(worst)}";
+    }
 }

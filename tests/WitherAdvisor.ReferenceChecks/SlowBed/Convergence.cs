@@ -20,7 +20,7 @@ public static class Convergence
         .. Table("leaf with water on it", OfAKind(withers, wet: true)),
     ];
 
-    private static List<string> Table(string kind, IReadOnlyList<BedWither> withers)
+    private static List<string> Table(string kind, List<BedWither> withers)
     {
         double[] slow = [.. withers.AsParallel().AsOrdered().Select(wither => SlowBedSolver.Solve(wither, FineGrid).HoursToTarget!.Value)];
         return
@@ -36,7 +36,7 @@ public static class Convergence
     }
 
     private static IEnumerable<string> Series(
-        IReadOnlyList<BedWither> withers, double[] slow, IEnumerable<BedResolution> cuts, BedResolution finest)
+        List<BedWither> withers, double[] slow, IEnumerable<BedResolution> cuts, BedResolution finest)
     {
         double[] finestHours = Hours(withers, finest);
         double? before = null;
@@ -55,7 +55,7 @@ public static class Convergence
             .Where(wither => FastBed.Solve(wither, BedResolution.Shown).HoursToTarget > ShortestHours)
             .Take(WithersOfAKind)];
 
-    private static double[] Hours(IReadOnlyList<BedWither> withers, BedResolution cut) =>
+    private static double[] Hours(List<BedWither> withers, BedResolution cut) =>
         [.. withers.AsParallel().AsOrdered().Select(wither => FastBed.Solve(wither, cut).HoursToTarget!.Value)];
 
     private static double Off(double[] hours, double[] reference) =>

@@ -9,12 +9,12 @@ public sealed class HardlyAnyLeafTests
     [Fact]
     public void A_plan_that_misses_the_target_once_it_is_written_is_refused_and_says_so()
     {
-        AdviceRequest request = InventedBatch.Measured(24, 0.5, 0.72, 0.25, greenKgPerM2: 0.002);
+        AdviceRequest request = InventedBatch.Measured(12, 0.5, 0.70, 0.25, greenKgPerM2: 0.002);
         request = request with
         {
             Site = request.Site with
             {
-                Style = request.Site.Style with { TargetMoistureWetBasis = 0.70, ShortestHoursSincePlucking = 0, CoolingHours = 3 },
+                Style = request.Site.Style with { TargetMoistureWetBasis = 0.70, ShortestHoursSincePlucking = 5, CoolingHours = 3 },
             },
         };
 

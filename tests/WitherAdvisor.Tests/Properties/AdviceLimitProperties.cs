@@ -5,8 +5,8 @@ using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;
 
-/// <summary>Hard limits hold in every advice a loft may get.</summary>
-[Properties(Arbitrary = [typeof(AnyWither)], MaxTest = 1_500)]
+/// <summary>Hard limits hold in every advice a loft may get. An advice costs some milliseconds, hence few; its search is held a thousand times by HardLimitsTests.</summary>
+[Properties(Arbitrary = [typeof(AnyWither)], MaxTest = 600)]
 public sealed class AdviceLimitProperties
 {
     [Property]

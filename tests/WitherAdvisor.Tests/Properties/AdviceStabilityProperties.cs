@@ -11,7 +11,7 @@ namespace WitherAdvisor.Tests.Properties;
 /// <summary>
 /// A small change of what comes in makes a small change of what comes out. The search looks at differences 0.4 K apart, so
 /// that where two plans cost the same a nudge may move the advice by a step of it or two, which is up to a seventh of the
-/// hours of a long wither; 99 nudges of 100 move the stop by under half an hour.
+/// hours of a long wither. An advice costs some milliseconds, hence few.
 /// </summary>
 public sealed class AdviceStabilityProperties
 {
@@ -31,7 +31,7 @@ public sealed class AdviceStabilityProperties
         request => request with { Batch = request.Batch with { GreenWeightKg = 1.005 * request.Batch.GreenWeightKg } },
     ];
 
-    [Property(Arbitrary = [typeof(AnyWither)], MaxTest = 500)]
+    [Property(Arbitrary = [typeof(AnyWither)], MaxTest = 250)]
     public void A_nudge_moves_the_plan_by_a_step_of_the_search_or_two_at_most(AdviceRequest request, int which)
     {
         AdviceRequest nudged = Nudges[(int)((uint)which % Nudges.Length)](request);

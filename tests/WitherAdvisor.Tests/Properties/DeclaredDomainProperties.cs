@@ -5,8 +5,8 @@ using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;
 
-/// <summary>Finite in, finite out, over all that the service takes.</summary>
-[Properties(Arbitrary = [typeof(AnyDeclared)], MaxTest = 1_000)]
+/// <summary>Finite in, finite out, over all that the service takes. An advice costs ten milliseconds or more here, hence few at a time.</summary>
+[Properties(Arbitrary = [typeof(AnyDeclared)], MaxTest = 500)]
 public sealed class DeclaredDomainProperties
 {
     [Property]

@@ -15,7 +15,7 @@ public sealed class RainToHoursProperties
     private const double DryKg = 246;
     private const double CutTolerance = 0.0005;
 
-    [Property(Arbitrary = [typeof(AnyHistory)], MaxTest = 400)]
+    [Property(Arbitrary = [typeof(AnyHistory)], MaxTest = 200)]
     public void More_rain_never_shortens_a_fixed_wither_of_the_same_shoots(History history)
     {
         // Totals by hand would give the rest of their hours what a reading takes: without them more rain is more rain.

@@ -19,9 +19,9 @@ public sealed class FoggyAirTests
     ]);
 
     [Theory]
-    [InlineData(0.763)]
-    [InlineData(0.765)]
-    [InlineData(0.767)]
+    [InlineData(0.766)]
+    [InlineData(0.768)]
+    [InlineData(0.770)]
     public void Leaf_that_is_ready_in_it_gets_hours_all_the_same(double target)
     {
         PlanProblem problem = new(
