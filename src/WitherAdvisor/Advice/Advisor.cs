@@ -46,14 +46,17 @@ public static class Advisor
             return Refuse(request, leaf, assumptions, search.Trial.Simulated, binding, Reliefs.ForNoPlan(problem, binding.Limit));
         }
 
-        return Advised(request, leaf, assumptions, ahead.Foretold, search.Trial, chosen);
+        WrittenPlan plan = PlanWriter.Write(search.Trial, chosen);
+        return HardLimits.BrokenByWritten(problem, plan) is { } missed
+            ? Refuse(request, leaf, assumptions, search.Trial.Simulated, missed, Reliefs.ForNoPlan(problem, missed.Limit))
+            : Advised(request, leaf, assumptions, ahead.Foretold, search.Trial, chosen, plan);
     }
 
     private static AdviceOutcome.Advised Advised(
-        AdviceRequest request, LeafEstimate leaf, IReadOnlyList<Assumption> assumptions, bool foretold, CandidateTrial trial, Candidate chosen)
+        AdviceRequest request, LeafEstimate leaf, IReadOnlyList<Assumption> assumptions, bool foretold, CandidateTrial trial, Candidate chosen,
+        WrittenPlan plan)
     {
         PlanProblem problem = trial.Problem;
-        WrittenPlan plan = PlanWriter.Write(trial, chosen);
         Ensemble ensemble = Ensemble.Run(
             trial, chosen, plan, leaf.TissueMoistureWetBasis.StandardDeviation, leaf.SurfaceWaterKgPerKg.StandardDeviation, foretold);
         (IReadOnlyList<FactorEffect> effects, int simulatedForEffects) = Effects.Of(problem, chosen, DroughtChange(leaf));

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace WitherAdvisor.Tests.Air;
 
-[Properties(Arbitrary = [typeof(AnyAir)], MaxTest = 1000)]
+[Properties(Arbitrary = [typeof(AnyAir)], MaxTest = 10_000)]
 public sealed class AirStateTests
 {
     private const double SolverSlackK = 2e-9;

@@ -25,10 +25,6 @@ internal sealed class BedCase
 
     public double Expected(string name) => bed.GetProperty("result").GetProperty(name).GetDouble();
 
-    public IReadOnlyList<(double Hour, double MoisturePercent, double SpreadPoints)> ExpectedCurve() =>
-        [.. bed.GetProperty("curve_hour_moisture_wb_percent_spread_points").EnumerateArray()
-            .Select(point => (point[0].GetDouble(), point[1].GetDouble(), point[2].GetDouble()))];
-
     public BedSetup Setup(BedResolution resolution)
     {
         var leaf = new LeafState(Number("moisture_wb"), Number("surface_water_kg_per_kg"));

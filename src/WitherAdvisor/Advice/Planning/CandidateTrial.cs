@@ -101,9 +101,12 @@ internal sealed class CandidateTrial(PlanProblem problem)
     {
         InletAir heated = main.At(hour);
         InletAir cool = ambient.At(hour);
-        return heated.DryBulbC - cool.DryBulbC < WorthCoolingK
+        double heatedDeficit = Deficit(heated);
+
+        // Between two hours far apart air may be foggy even when heated: then neither dries and nothing is lost by cooling.
+        return heated.DryBulbC - cool.DryBulbC < WorthCoolingK || heatedDeficit <= 0
             ? 0
-            : problem.Style.CoolingHours * (1 - Math.Min(Deficit(cool) / Deficit(heated), 1));
+            : problem.Style.CoolingHours * (1 - Math.Min(Deficit(cool) / heatedDeficit, 1));
     }
 
     private double Deficit(InletAir air) => Math.Max(

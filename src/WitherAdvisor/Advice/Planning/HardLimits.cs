@@ -64,4 +64,16 @@ internal static class HardLimits
             ? new(LimitKind.ShortestTimeSincePlucking, problem.ShortestHours, null)
             : null;
     }
+
+    /// <summary>
+    /// The limit that a plan breaks once it is written, though it kept it in the search; null where it breaks none.
+    /// Hardly any leaf on a trough, or hours of cooling, are more than the search's coarse beds can tell.
+    /// </summary>
+    public static LimitNotice? BrokenByWritten(PlanProblem problem, WrittenPlan written)
+    {
+        double target = problem.Style.TargetMoistureWetBasis;
+        return Math.Abs(written.FinalMoistureWetBasis - target) > TargetToleranceWetBasis
+            ? new(LimitKind.TargetMoisture, target, written.FinalMoistureWetBasis)
+            : null;
+    }
 }

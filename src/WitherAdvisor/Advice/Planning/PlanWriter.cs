@@ -15,6 +15,9 @@ internal sealed class PlanWriter
 
     private const double CloseEnoughWetBasis = 0.0005;
 
+    /// <summary>One is enough where leaf cools for half an hour; where it cools for three the search guesses more coarsely.</summary>
+    private const int MostCorrections = 4;
+
     private readonly PlanProblem problem;
     private readonly CandidateTrial trial;
     private readonly Candidate chosen;
@@ -32,10 +35,15 @@ internal sealed class PlanWriter
     {
         double stop = Clock(chosen.StopHour);
         FixedWither wither = Run(stop);
-        double aside = Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis;
-        if (Math.Abs(aside) > CloseEnoughWetBasis && chosen.HeatedHoursToTarget is not null)
+        for (int i = 0; i < MostCorrections && IsAside(wither) && chosen.HeatedHoursToTarget is not null; i++)
         {
-            stop = Clock(stop + HoursToTarget(wither, stop));
+            double corrected = Clock(stop + HoursToTarget(wither, stop));
+            if (corrected == stop)
+            {
+                break;
+            }
+
+            stop = corrected;
             wither = Run(stop);
         }
 
@@ -53,6 +61,9 @@ internal sealed class PlanWriter
             wither.Curve,
             Moisture.WetBasis(wither.FinalWaterDryBasis));
     }
+
+    private bool IsAside(FixedWither wither) =>
+        Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
     /// <summary>A stop on the clock where the limits leave room for one, and inside them always.</summary>
     private double Clock(double hour)

@@ -5,17 +5,6 @@ namespace WitherAdvisor.Tests.Weather.Evaporation;
 
 public sealed class SolarDayTests
 {
-    [Fact]
-    public void The_third_of_september_at_20_south_is_that_of_FAO_56_example_8()
-    {
-        SolarDay day = SolarDay.Of(246, -20);
-
-        Assert.Equal(0.985, day.InverseDistance, 0.0005);
-        Assert.Equal(0.120, day.DeclinationRad, 0.0005);
-        Assert.Equal(1.527, day.SunsetAngleRad, 0.0005);
-        Assert.Equal(32.2, day.RadiationMJPerM2, 0.05);
-    }
-
     [Theory]
     [InlineData(355, 70, 0.0)]
     [InlineData(172, 70, 24.0)]

@@ -5,23 +5,6 @@ namespace WitherAdvisor.Tests.Weather.Soil;
 
 public sealed class RootZoneTests
 {
-    /// <summary>FAO-56 prints Table 22's p at 5 mm a day, where the adjustment is nothing.</summary>
-    private const double DemandOfTableMm = 5;
-
-    public static TheoryData<ReferenceRow> AvailableWater => [.. ReferenceRow.ReadAll("fao56/available-water-example-36.csv")];
-
-    [Theory]
-    [MemberData(nameof(AvailableWater))]
-    public void Available_water_is_that_of_FAO_56_example_36(ReferenceRow row)
-    {
-        double total = RootZone.TotalAvailable(
-            row.Number("field_capacity_m3_per_m3"), row.Number("wilting_point_m3_per_m3"), row.Number("root_depth_m"));
-        var soil = new RootZone(total, row.Number("depletion_fraction"), 1);
-
-        Assert.Equal(row.Number("taw_mm"), total, 0.501);
-        Assert.Equal(row.Number("raw_mm"), soil.ReadilyAvailableMm(DemandOfTableMm), 0.501);
-    }
-
     [Fact]
     public void Ten_days_without_rain_are_those_of_FAO_56_example_37_digit_by_digit()
     {

@@ -1,0 +1,25 @@
+using WitherAdvisor.Advice;
+using Xunit;
+
+namespace WitherAdvisor.Tests.Advice;
+
+/// <summary>The search's coarse beds cannot tell how leaf dries that lies one shoot beside the other. A property found the case.</summary>
+public sealed class HardlyAnyLeafTests
+{
+    [Fact]
+    public void A_plan_that_misses_the_target_once_it_is_written_is_refused_and_says_so()
+    {
+        AdviceRequest request = InventedBatch.Measured(12, 0.5, 0.70, 0.25, greenKgPerM2: 0.002);
+        request = request with
+        {
+            Site = request.Site with
+            {
+                Style = request.Site.Style with { TargetMoistureWetBasis = 0.70, ShortestHoursSincePlucking = 5, CoolingHours = 3 },
+            },
+        };
+
+        AdviceOutcome.CannotAdvise refused = InventedBatch.Refused(request);
+
+        Assert.Contains(refused.Binding, notice => notice.Limit == LimitKind.TargetMoisture && Math.Abs(notice.Reached!.Value - 0.70) > 0.03);
+    }
+}
