@@ -10,6 +10,7 @@ using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Store;
 using WitherAdvisor.WeatherFeeds;
 
@@ -25,6 +26,8 @@ internal static class ServiceSetup
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
         builder.Services.AddWeatherFeeds(builder.Configuration);
+        builder.Services.AddScoped<KeptWeather>();
+        builder.Services.AddScoped<SiteReviews>();
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
@@ -50,6 +53,7 @@ internal static class ServiceSetup
         v1.MapSites();
         v1.MapTroughs();
         v1.MapWeather();
+        v1.MapReview();
         v1.MapBatches();
         v1.MapAdvice();
         v1.MapSimulations();

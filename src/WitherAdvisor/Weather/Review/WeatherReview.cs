@@ -40,7 +40,7 @@ public sealed record WeatherReview(
         LeafHistory history = LeafHistory.UpTo(site, [.. foretold, .. weather.Weather], rainTotals, span.LastDayEnd, span.DaysInAll);
         ToldHours told = ToldHours.On(history.Series.Grid, weather, rainTotals, site);
         int first = (int)Math.Ceiling(told.Grid.PositionOf(span.From));
-        int last = Math.Min((int)Math.Ceiling(told.Grid.PositionOf(span.To)), told.Grid.Hours);
+        int last = Math.Min((int)told.Grid.PositionOf(span.To), told.Grid.Hours);
         return new(
             span,
             [.. ReviewedHours.Of(history, told, first, last, span.Now, coefficients)],
