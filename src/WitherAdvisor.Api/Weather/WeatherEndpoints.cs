@@ -24,9 +24,9 @@ internal static class WeatherEndpoints
             ? TypedResults.Ok(await kept.Of(found, query.Value, clock.NowInMilliseconds(), cancel))
             : Problem.Unknown("site", site);
 
-    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none.</summary>
+    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none; of CSV the good rows alone, if the caller so chooses.</summary>
     private static async Task<Results<Ok<SavedReadingsAnswer>, ProblemResult>> PostReadings(
-        string site, Query<ReadingKindQuery> query, ReadingsBody body,
+        string site, Query<NewReadingsQuery> query, ReadingsBody body,
         ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is null)
@@ -34,9 +34,17 @@ internal static class WeatherEndpoints
             return Problem.Unknown("site", site);
         }
 
-        List<WeatherReading> readings = [.. body.Value.Select(ReadingMapping.ToDomain)];
+        CsvTable table = body.Value;
+        bool goodRows = query.Value.Keep == KeptRows.GoodRows;
+        List<WeatherReading> readings = [.. table.Good.Select(ReadingMapping.ToDomain)];
         int added = await store.SaveReadings(site, WeatherKinds.ToSource(query.Value.Kind), readings, clock.NowInMilliseconds(), cancel);
-        return TypedResults.Ok(new SavedReadingsAnswer { Received = readings.Count, New = added });
+        return TypedResults.Ok(new SavedReadingsAnswer
+        {
+            Received = table.Good.Count + table.Refused.Count,
+            New = added,
+            Kept = goodRows ? table.Good.Count : null,
+            Refused = goodRows ? table.Refused : null,
+        });
     }
 
     /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>

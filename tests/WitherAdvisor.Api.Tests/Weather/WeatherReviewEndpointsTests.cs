@@ -38,7 +38,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
         Assert.Equal(
             (double)hours[^1]["dry_bulb_c"]! - (double)hours[^1]["wet_bulb_c"]!, (double)hours[^1]["hygrometric_difference_k"]!, 0.011);
         JsonNode hole = Assert.Single(review["holes"]!.AsArray(), hole => (string)hole!["quantity"]! == "rain" && (string)hole["instead"]! == "foretold")!;
-        Assert.Equal(2, (double)hole["length_hours"]!);
+        Assert.Equal(1, (double)hole["length_hours"]!);
         Assert.Equal("rain", (string)review["wanted"]![0]!["kind"]!);
         Assert.Null(review["feed"]);
     }

@@ -21,11 +21,16 @@ internal sealed class SiteReviews(IWeatherStore weather, IWeatherFeeds feeds, IF
     {
         DateTimeOffset from = now.AddDays(-DaysBefore - days);
         IReadOnlyList<RainTotal> totals = await weather.ReadRainTotals(site.Id, from, now, cancel);
-        ComposedWeather composed = WeatherComposition.Of(await weather.ReadSourced(site.Id, from, now + Ahead, cancel), totals);
+        IReadOnlyList<SourcedReading> rows = await weather.ReadSourced(site.Id, from, now + Ahead, cancel);
+        ComposedWeather composed = WeatherComposition.Of([.. rows.Where(row => WasKnown(row, now))], totals);
         ReviewSpan span = new(now, Midnight(site, now), days);
         WeatherReview review = WeatherReview.Of(site.Site, composed, totals, span, new WitherCoefficients());
         return new(site, review, await Feed(site, cancel));
     }
+
+    /// <summary>Of a moment gone by, what was read after it is not for the review to know.</summary>
+    private static bool WasKnown(SourcedReading row, DateTimeOffset now) =>
+        row.Reading.Time <= now || row.Source is WeatherSource.CallerForecast or WeatherSource.FeedForecast;
 
     private static DateTimeOffset Midnight(StoredSite site, DateTimeOffset now)
     {

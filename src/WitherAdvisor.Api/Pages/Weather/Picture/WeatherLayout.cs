@@ -59,7 +59,7 @@ internal sealed class WeatherLayout
 
     public IEnumerable<CurveMark> HourMarks(int every, WallClock clock) => hours
         .Where(hour => clock.HourOfDay(hour.Time) % every == 0)
-        .Select(hour => new CurveMark(X(hour.Time), clock.DayAndClock(hour.Time)));
+        .Select(hour => new CurveMark(X(hour.Time), clock.Clock(hour.Time)));
 
     public IEnumerable<CurveMark> DayMarks(IReadOnlyList<ReviewDay> days, WallClock clock)
     {

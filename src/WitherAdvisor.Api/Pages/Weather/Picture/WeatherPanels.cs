@@ -9,7 +9,9 @@ namespace WitherAdvisor.Api.Pages.Weather.Picture;
 /// <param name="x">Where a time lies.</param>
 internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTimeOffset, double> x)
 {
-    private const int MostMarks = 4;
+    /// <summary>Marks closer than this would crowd.</summary>
+    private const double LeastBetweenMarks = 17;
+
     private const string NotKnown = "not known";
 
     private static readonly double[] Steps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
@@ -66,7 +68,7 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
     {
         double low = least?.Low ?? (shown.Length > 0 ? shown.Min() : 0);
         double high = Math.Max(shown.Length > 0 ? shown.Max() : low + 1, least?.High ?? low + 1);
-        double step = new CurveScale(low, high, 0, 1).Step(Steps, MostMarks);
+        double step = new CurveScale(low, high, 0, 1).Step(Steps, (int)(height / LeastBetweenMarks));
         CurveScale scale = new(
             Math.Floor(low / step) * step, Math.Ceiling(high / step) * step,
             top + WeatherFrame.TitleHeight + height, top + WeatherFrame.TitleHeight);
@@ -76,7 +78,7 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
 
     private static CurveMark[] Marks(CurveScale scale)
     {
-        double step = scale.Step(Steps, MostMarks);
+        double step = scale.Step(Steps, (int)(Math.Abs(scale.AtLow - scale.AtHigh) / LeastBetweenMarks));
         return [.. scale.Marks(step).Select(mark => new CurveMark(scale.Place(mark), Figures.Fixed(mark, step < 1 ? 1 : 0)))];
     }
 
