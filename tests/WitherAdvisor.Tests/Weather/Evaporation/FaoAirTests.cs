@@ -36,5 +36,13 @@ public sealed class FaoAirTests
         Assert.Equal(1.70, FaoAir.VapourPressureOfDayKPa(18, 25, 0.82, 0.54), 0.005);
 
     [Fact]
+    public void Vapour_pressure_deficit_of_a_day_is_that_of_example_6()
+    {
+        double saturation = (FaoAir.SaturationKPa(18) + FaoAir.SaturationKPa(25)) / 2;
+
+        Assert.Equal(0.91, saturation - FaoAir.VapourPressureOfDayKPa(18, 25, 0.82, 0.54), 0.005);
+    }
+
+    [Fact]
     public void Wind_at_2_m_is_that_of_example_14() => Assert.Equal(2.4, FaoAir.WindAtTwoMetres(3.2, 10), 0.05);
 }
