@@ -14,6 +14,8 @@ public sealed class AccessibilityTests(Loft loft)
     [InlineData(BatchPages.NewBatch, ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Light)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Dark)]
+    [InlineData(WeatherPages.Upload, ColorScheme.Light)]
+    [InlineData(WeatherPages.Upload, ColorScheme.Dark)]
     [InlineData(WeatherPages.WetSpell, ColorScheme.Light)]
     [InlineData(WeatherPages.WetSpell, ColorScheme.Dark)]
     [InlineData(WeatherPages.BeforeAnythingWasRead, ColorScheme.Light)]

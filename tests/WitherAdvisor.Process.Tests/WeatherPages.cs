@@ -7,6 +7,8 @@ public static class WeatherPages
 {
     private const string Weather = $"/sites/{InventedLoft.Site}/weather";
 
+    public const string Upload = $"{Weather}/upload";
+
     /// <summary>As the rain-wet batch of the invented estate is loaded.</summary>
     public const string WetSpell = $"{Weather}?at=2026-06-19T17:00:00%2B05:30";
 

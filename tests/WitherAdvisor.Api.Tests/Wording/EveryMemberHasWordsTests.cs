@@ -1,5 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
+using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
@@ -69,6 +70,9 @@ public sealed class EveryMemberHasWordsTests
         AllDistinct<ValueStanding>(StandingWording.Name);
         AllDistinct<WantedKind>(kind => WantedWording.Sentence(new WantedReading(kind), new WallClock("Etc/UTC")));
         AllDistinct<SpellKind>(SpellWording.Short);
+        AllDistinct<KeptRows>(UploadWording.Name);
+        AllDistinct<KeptRows>(UploadWording.Test);
+        AllDistinct<WeatherKind>(UploadWording.Name);
     }
 
     [Fact]

@@ -17,6 +17,7 @@ internal sealed class WeatherLayout
     private readonly List<WeatherPanel> panels = [];
     private double next;
 
+    /// <summary>Of some hours, still without panels.</summary>
     /// <param name="hours">At least one, by time.</param>
     /// <param name="top">Where the first panel begins.</param>
     public WeatherLayout(IReadOnlyList<ReviewHour> hours, double top)
