@@ -47,7 +47,7 @@ public sealed class WeatherPageTests : IDisposable
         Assert.Contains("Temperature, humidity, rain, wind, Tue 14 Jul 2026, 13:30 to Tue 15:30 (2 h): not read; what was foretold stands in.", page, StringComparison.Ordinal);
         Assert.Contains("Wet spell.", page, StringComparison.Ordinal);
         Assert.Matches(@"Mon 13 Jul wet [0-9.]+ [0-9]+", page);
-        Assert.Contains("Mon 13 Jul: wet. 37 mm fell in 72 hours; a wet spell begins at 25 mm.", page, StringComparison.Ordinal);
+        Assert.Contains("Mon 13 Jul: wet. 40 mm fell in 72 hours; a wet spell begins at 25 mm.", page, StringComparison.Ordinal);
         Assert.Contains("line dry foretold", html, StringComparison.Ordinal);
         Assert.Contains("class=\"ahead\"", html, StringComparison.Ordinal);
     }
