@@ -11,6 +11,7 @@ using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Store;
 using WitherAdvisor.WeatherFeeds;
 
@@ -27,6 +28,8 @@ internal static class ServiceSetup
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
         builder.Services.AddWeatherFeeds(builder.Configuration);
         builder.Services.AddFeedRefresh(builder.Configuration);
+        builder.Services.AddScoped<KeptWeather>();
+        builder.Services.AddScoped<SiteReviews>();
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
@@ -53,6 +56,7 @@ internal static class ServiceSetup
         v1.MapTroughs();
         v1.MapWeather();
         v1.MapFeeds();
+        v1.MapReview();
         v1.MapBatches();
         v1.MapAdvice();
         v1.MapSimulations();

@@ -14,10 +14,17 @@ public sealed class AccessibilityTests(Loft loft)
     [InlineData(BatchPages.NewBatch, ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Light)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Dark)]
+    [InlineData(WeatherPages.Upload, ColorScheme.Light)]
+    [InlineData(WeatherPages.Upload, ColorScheme.Dark)]
+    [InlineData(WeatherPages.WetSpell, ColorScheme.Light)]
+    [InlineData(WeatherPages.WetSpell, ColorScheme.Dark)]
+    [InlineData(WeatherPages.BeforeAnythingWasRead, ColorScheme.Light)]
+    [InlineData(WeatherPages.BeforeAnythingWasRead, ColorScheme.Dark)]
     public async Task Axe_finds_nothing_against_a_page(string path, ColorScheme colours)
     {
         IPage page = await loft.OpenOnPhone(colours);
         await page.GotoAsync(path);
+        await WeatherPages.OpenAllDetails(page);
 
         await AssertNoViolations(page);
     }

@@ -23,7 +23,7 @@ internal static class InventedFiles
     }
 
     public static IReadOnlyList<ReadingInput> Readings(string file) =>
-        CsvReadings.Read(Bytes(file)).Value ?? throw new InvalidDataException($"{file} of the invented estate cannot be read.");
+        CsvReadings.Read(Bytes(file), KeptRows.AllOrNone).Value?.Good ?? throw new InvalidDataException($"{file} of the invented estate cannot be read.");
 
     private static byte[] Bytes(string file)
     {

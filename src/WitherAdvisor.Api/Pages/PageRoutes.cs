@@ -3,6 +3,8 @@ using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Pages.Sheet;
+using WitherAdvisor.Api.Pages.Upload;
+using WitherAdvisor.Api.Pages.Weather;
 
 namespace WitherAdvisor.Api.Pages;
 
@@ -24,8 +26,11 @@ internal static class PageRoutes
         pages.MapGet("/", HomeEndpoints.Show);
         pages.MapGet("/sites/{site}/batches/new", NewBatchEndpoints.Show);
         pages.MapPost("/sites/{site}/batches/new", NewBatchEndpoints.Enter);
+        pages.MapGet("/sites/{site}/weather", WeatherPageEndpoints.Show);
         pages.MapGet("/sites/{site}/weather/new", NewReadingEndpoints.Show);
         pages.MapPost("/sites/{site}/weather/new", NewReadingEndpoints.Enter);
+        pages.MapGet("/sites/{site}/weather/upload", UploadEndpoints.Show);
+        pages.MapPost("/sites/{site}/weather/upload", UploadEndpoints.Enter);
         pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
         pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);

@@ -9,6 +9,9 @@ internal static class CsvHeader
 
     public static ObjectShape Columns { get; } = (ObjectShape)Shapes.Of(typeof(ReadingInput));
 
+    /// <summary>Each column with what is allowed in it, for people.</summary>
+    public static IReadOnlyList<string> Explained { get; } = [.. Columns.Fields.Select(field => $"{field.Name}: {field.Shape.Allowed}")];
+
     public static IEnumerable<FieldError> Check(string[] header)
     {
         string known = "columns named: " + string.Join(", ", Columns.Fields.Select(field => field.Name));

@@ -16,14 +16,15 @@ internal static class CsvReadings
 {
     private static readonly CsvConfiguration Plain = new(CultureInfo.InvariantCulture) { BadDataFound = null };
 
-    public static Refusable<IReadOnlyList<ReadingInput>> Read(byte[] utf8)
+    /// <summary>The whole table, or why there is none to keep anything of.</summary>
+    public static Refusable<CsvTable> Read(byte[] utf8, KeptRows keep)
     {
         using MemoryStream stream = new(utf8);
         using StreamReader text = new(stream, new UTF8Encoding(false, throwOnInvalidBytes: true));
         using CsvParser parser = new(text, Plain);
         try
         {
-            return Read(parser);
+            return Read(parser, keep);
         }
         catch (DecoderFallbackException)
         {
@@ -31,7 +32,7 @@ internal static class CsvReadings
         }
     }
 
-    private static Refusable<IReadOnlyList<ReadingInput>> Read(CsvParser parser)
+    private static Refusable<CsvTable> Read(CsvParser parser, KeptRows keep)
     {
         string[] header = parser.Read() ? [.. parser.Record!.Select(name => name.Trim())] : [];
         List<FieldError> wrong = [.. CsvHeader.Check(header)];
@@ -46,7 +47,13 @@ internal static class CsvReadings
             rows.Add(parser.RawRow, parser.Record!);
         }
 
-        IReadOnlyList<FieldError> errors = rows.Errors;
-        return errors.Count > 0 ? new(null, Problem.InvalidInput(errors)) : new(rows.Readings, null);
+        if (rows.Refusal is { } refusal)
+        {
+            return new(null, Problem.InvalidInput(refusal));
+        }
+
+        CsvTable table = rows.Table;
+        bool refused = table.Refused.Count > 0 && (keep == KeptRows.AllOrNone || table.Good.Count == 0);
+        return refused ? new(null, Problem.InvalidInput([.. table.Refused.SelectMany(row => row.Errors)])) : new(table, null);
     }
 }

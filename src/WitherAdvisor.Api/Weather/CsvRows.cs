@@ -4,34 +4,39 @@ using WitherAdvisor.Api.Input;
 
 namespace WitherAdvisor.Api.Weather;
 
-/// <summary>The rows of readings as CSV, and all that is wrong with them by line and column.</summary>
+/// <summary>The rows of readings as CSV: the good ones, and all that is wrong with the others by line and column.</summary>
 internal sealed class CsvRows(string[] header)
 {
-    private readonly List<ReadingInput> readings = [];
-    private readonly List<FieldError> errors = [];
+    private readonly List<ReadingInput> good = [];
+    private readonly List<RefusedRowAnswer> refused = [];
     private readonly Dictionary<DateTimeOffset, int> lineOfTime = [];
 
     public int Count { get; private set; }
 
-    public IReadOnlyList<ReadingInput> Readings => readings;
+    public CsvTable Table => new(good, refused);
 
-    public IReadOnlyList<FieldError> Errors => Count switch
+    /// <summary>What is wrong with all of them together; null where nothing is.</summary>
+    public FieldError? Refusal => Count switch
     {
-        0 => [FieldError.Missing("line 2", "at least one reading")],
-        > Shapes.LongestBody => [FieldError.Of("body", $"more than {Shapes.LongestBody} readings", $"1 to {Shapes.LongestBody} readings")],
-        _ => errors,
+        0 => FieldError.Missing("line 2", "at least one reading"),
+        > Shapes.LongestBody => FieldError.Of("body", $"more than {Shapes.LongestBody} readings", $"1 to {Shapes.LongestBody} readings"),
+        _ => null,
     };
 
     public void Add(int line, string[] cells)
     {
         Count++;
-        IEnumerable<FieldError> wrong = cells.Length == header.Length
-            ? Read(line, cells).Select(error => error.At($"line {line}, column {error.Field}"))
+        List<FieldError> wrong = cells.Length == header.Length
+            ? [.. Read(line, cells).Select(error => error.At($"line {line}, column {error.Field}"))]
             : [FieldError.Of($"line {line}", $"{cells.Length} cells", $"{header.Length} cells, as in the header")];
-        errors.AddRange(wrong);
+        if (wrong.Count > 0)
+        {
+            refused.Add(new() { Line = line, Errors = wrong });
+        }
     }
 
-    private IEnumerable<FieldError> Read(int line, string[] cells)
+    /// <summary>What is wrong with a row; one without fault is kept.</summary>
+    private List<FieldError> Read(int line, string[] cells)
     {
         JsonElement row = TextFields.ToJson(CsvHeader.Columns, Known(cells));
         List<FieldError> wrong = [];
@@ -42,10 +47,17 @@ internal sealed class CsvRows(string[] header)
         }
 
         ReadingInput reading = row.Deserialize<ReadingInput>(JsonRules.Input)!;
-        readings.Add(reading);
-        return lineOfTime.TryAdd(reading.Time, line)
-            ? reading.CrossCheck()
-            : [FieldError.Of(CsvHeader.Time, Rfc3339.Format(reading.Time), $"each time once; line {lineOfTime[reading.Time]} has it too")];
+        wrong.AddRange(reading.CrossCheck());
+        if (wrong.Count == 0 && lineOfTime.TryAdd(reading.Time, line))
+        {
+            good.Add(reading);
+        }
+        else if (wrong.Count == 0)
+        {
+            wrong.Add(FieldError.Of(CsvHeader.Time, Rfc3339.Format(reading.Time), $"each time once; line {lineOfTime[reading.Time]} has it too"));
+        }
+
+        return wrong;
     }
 
     private IEnumerable<KeyValuePair<string, string>> Known(string[] cells) =>

@@ -1,3 +1,4 @@
+using WitherAdvisor.Air;
 using WitherAdvisor.Api.Input;
 
 namespace WitherAdvisor.Api.Weather;
@@ -25,10 +26,18 @@ public sealed record ReadingInput : ICrossChecked
     [Measured(-60, 50)]
     public double? DewPointC { get; init; }
 
-    /// <summary>Thermodynamic wet bulb, as an aspirated instrument reads it.</summary>
+    /// <summary>Wet bulb as read. With an instrument it is turned into the thermodynamic one at station pressure.</summary>
     /// <example>17.8</example>
     [Measured(-40, 50)]
     public double? WetBulbC { get; init; }
+
+    /// <summary>
+    /// On what the wet bulb was read: aspirated (a fan), sling (whirled), screen (a light draught), unventilated (on a
+    /// wall). Instruments differ by up to 10 % of the depression. Left out, the wet bulb is taken as thermodynamic, as
+    /// an aspirated instrument reads it.
+    /// </summary>
+    /// <example>aspirated</example>
+    public PsychrometerKind? Instrument { get; init; }
 
     /// <summary>Relative humidity.</summary>
     /// <example>85</example>
@@ -60,6 +69,11 @@ public sealed record ReadingInput : ICrossChecked
         if (WetBulbC > DryBulbC)
         {
             yield return FieldError.Of("wet_bulb_c", $"{WetBulbC}", $"at most dry_bulb_c, {DryBulbC} °C");
+        }
+
+        foreach (FieldError error in InstrumentChecks.Of(this))
+        {
+            yield return error;
         }
 
         if (DewPointC > DryBulbC + DewPointRoundingK)

@@ -16,7 +16,8 @@ internal static class ReadingMapping
         input.RainMm,
         input.WindMPerS,
         input.StationPressureHpa * Pressure.PascalPerHectopascal,
-        input.ShortwaveWPerM2);
+        input.ShortwaveWPerM2,
+        input.Instrument);
 
     public static ReadingInput ToInput(WeatherReading reading) => new()
     {
@@ -24,6 +25,7 @@ internal static class ReadingMapping
         DryBulbC = reading.DryBulbC,
         DewPointC = reading.DewPointC,
         WetBulbC = reading.WetBulbC,
+        Instrument = reading.Instrument,
         RelativeHumidityPercent = Percent.Of(reading.RelativeHumidity),
         RainMm = reading.RainMm,
         WindMPerS = reading.WindMPerS,

@@ -1,17 +1,21 @@
 using System.Reflection;
+using System.Text.Json;
 using Microsoft.AspNetCore.Http.Metadata;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
 
 namespace WitherAdvisor.Api.Weather;
 
-/// <summary>Readings sent as a JSON array or as CSV; all of them are good or none is taken.</summary>
-internal sealed class ReadingsBody(IReadOnlyList<ReadingInput>? readings, ProblemResult? refusal)
-    : Refusable<IReadOnlyList<ReadingInput>>(readings, refusal),
-        IBindableFromHttpContext<ReadingsBody>, IEndpointParameterMetadataProvider
+/// <summary>Readings sent as a JSON array or as CSV. All of them are good or none is taken, unless the query keeps the good rows of CSV.</summary>
+internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
+    : Refusable<CsvTable>(readings, refusal), IBindableFromHttpContext<ReadingsBody>, IEndpointParameterMetadataProvider
 {
     public const string Json = "application/json";
     public const string Csv = "text/csv";
+
+    private const string KeepName = "keep";
+
+    private static readonly string GoodRows = JsonNamingPolicy.SnakeCaseLower.ConvertName(nameof(KeptRows.GoodRows));
 
     public static async ValueTask<ReadingsBody?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
@@ -21,18 +25,29 @@ internal sealed class ReadingsBody(IReadOnlyList<ReadingInput>? readings, Proble
             return new(null, tooLarge);
         }
 
+        KeptRows keep = context.Request.Query[KeepName] == GoodRows ? KeptRows.GoodRows : KeptRows.AllOrNone;
         bool isCsv = context.Request.ContentType?.StartsWith(Csv, StringComparison.OrdinalIgnoreCase) == true;
-        Refusable<IReadOnlyList<ReadingInput>> read =
-            isCsv ? CsvReadings.Read(bytes.Value) : InputReader.Read<IReadOnlyList<ReadingInput>>(bytes.Value);
-        return read.Refusal is null ? OfDistinctTimes(read.Value) : new(null, read.Refusal);
+        Refusable<CsvTable> read = isCsv ? CsvReadings.Read(bytes.Value, keep) : OfJson(bytes.Value, keep);
+        return read.Refusal is null ? new(read.Value, null) : new(null, read.Refusal);
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
         builder.Metadata.Add(new AcceptsMetadata([Json, Csv], typeof(IReadOnlyList<ReadingInput>)));
 
-    private static ReadingsBody OfDistinctTimes(IReadOnlyList<ReadingInput> readings)
+    private static Refusable<CsvTable> OfJson(byte[] utf8, KeptRows keep)
     {
-        List<FieldError> repeated = [.. RepeatedTimes.In(readings, "")];
-        return repeated.Count > 0 ? new(null, Problem.InvalidInput(repeated)) : new(readings, null);
+        if (keep == KeptRows.GoodRows)
+        {
+            return new(null, Problem.InvalidInput(FieldError.Of(KeepName, GoodRows, "all_or_none with a JSON body; good_rows is for CSV")));
+        }
+
+        Refusable<IReadOnlyList<ReadingInput>> read = InputReader.Read<IReadOnlyList<ReadingInput>>(utf8);
+        if (read.Refusal is { } refusal)
+        {
+            return new(null, refusal);
+        }
+
+        List<FieldError> repeated = [.. RepeatedTimes.In(read.Value, "")];
+        return repeated.Count > 0 ? new(null, Problem.InvalidInput(repeated)) : new(new(read.Value, []), null);
     }
 }

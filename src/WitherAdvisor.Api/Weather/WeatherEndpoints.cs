@@ -3,7 +3,6 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Store;
 using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Weather;
 
@@ -18,34 +17,16 @@ internal static class WeatherEndpoints
         site.MapPost("rain-totals", PostRainTotals);
     }
 
-    /// <summary>Readings of one kind over a stretch of time, with the rain totals that touch it.</summary>
+    /// <summary>What callers gave of one kind over a stretch of time, and the best that all sources know of it with where each value is from, its holes and its age.</summary>
     private static async Task<Results<Ok<WeatherAnswer>, ProblemResult>> GetWeather(
-        string site, Query<ReadingsQuery> query, ISiteStore sites, IWeatherStore store, CancellationToken cancel)
-    {
-        if (await sites.FindSite(site, cancel) is null)
-        {
-            return Problem.Unknown("site", site);
-        }
+        string site, Query<ReadingsQuery> query, ISiteStore sites, KeptWeather kept, TimeProvider clock, CancellationToken cancel) =>
+        await sites.FindSite(site, cancel) is { } found
+            ? TypedResults.Ok(await kept.Of(found, query.Value, clock.NowInMilliseconds(), cancel))
+            : Problem.Unknown("site", site);
 
-        ReadingsQuery asked = query.Value;
-        IReadOnlyList<SourcedReading> readings = await store.ReadSourced(site, asked.From, asked.To, cancel);
-        IReadOnlyList<RainTotal> totals = asked.Kind == WeatherKind.Observed
-            ? await store.ReadRainTotals(site, asked.From, asked.To, cancel)
-            : [];
-        return TypedResults.Ok(new WeatherAnswer
-        {
-            Readings =
-            [
-                .. readings.Where(reading => reading.Source == WeatherKinds.ToSource(asked.Kind))
-                    .Select(reading => ReadingMapping.ToInput(reading.Reading)),
-            ],
-            RainTotals = [.. totals.Select(RainTotalInput.Of)],
-        });
-    }
-
-    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none.</summary>
+    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none; of CSV the good rows alone, if the caller so chooses.</summary>
     private static async Task<Results<Ok<SavedReadingsAnswer>, ProblemResult>> PostReadings(
-        string site, Query<ReadingKindQuery> query, ReadingsBody body,
+        string site, Query<NewReadingsQuery> query, ReadingsBody body,
         ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is null)
@@ -53,9 +34,17 @@ internal static class WeatherEndpoints
             return Problem.Unknown("site", site);
         }
 
-        List<WeatherReading> readings = [.. body.Value.Select(ReadingMapping.ToDomain)];
+        CsvTable table = body.Value;
+        bool goodRows = query.Value.Keep == KeptRows.GoodRows;
+        List<WeatherReading> readings = [.. table.Good.Select(ReadingMapping.ToDomain)];
         int added = await store.SaveReadings(site, WeatherKinds.ToSource(query.Value.Kind), readings, clock.NowInMilliseconds(), cancel);
-        return TypedResults.Ok(new SavedReadingsAnswer { Received = readings.Count, New = added });
+        return TypedResults.Ok(new SavedReadingsAnswer
+        {
+            Received = table.Good.Count + table.Refused.Count,
+            New = added,
+            Kept = goodRows ? table.Good.Count : null,
+            Refused = goodRows ? table.Refused : null,
+        });
     }
 
     /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>

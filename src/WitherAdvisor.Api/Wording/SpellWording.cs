@@ -13,6 +13,15 @@ public static class SpellWording
         _ => throw new ArgumentOutOfRangeException(nameof(spell), spell, "No words for this spell."),
     };
 
+    /// <summary>For a table.</summary>
+    public static string Short(SpellKind spell) => spell switch
+    {
+        SpellKind.Ordinary => "ordinary",
+        SpellKind.Wet => "wet",
+        SpellKind.DryWindy => "dry windy",
+        _ => throw new ArgumentOutOfRangeException(nameof(spell), spell, "No words for this spell."),
+    };
+
     /// <summary>What the spell means for the wither.</summary>
     public static string Meaning(SpellKind spell) => spell switch
     {

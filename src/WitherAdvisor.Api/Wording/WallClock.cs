@@ -10,7 +10,10 @@ public sealed class WallClock
     private static readonly LocalDatePattern DateInput = LocalDatePattern.CreateWithInvariantCulture("uuuu-MM-dd");
     private static readonly LocalTimePattern TimeInput = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
     private static readonly LocalDateTimePattern Day = LocalDateTimePattern.CreateWithInvariantCulture("ddd HH:mm");
-    private static readonly LocalDateTimePattern Date = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM uuuu, HH:mm");
+    private static readonly LocalDateTimePattern WholeDate = LocalDateTimePattern.CreateWithInvariantCulture("ddd d MMM uuuu, HH:mm");
+
+    private static readonly LocalDatePattern ShortDate = LocalDatePattern.CreateWithInvariantCulture("d MMM");
+    private static readonly LocalDatePattern WeekdayAndDate = LocalDatePattern.CreateWithInvariantCulture("ddd d MMM");
 
     private static readonly TimeSpan DaysThatWeekdaysTell = TimeSpan.FromDays(6);
 
@@ -29,7 +32,16 @@ public sealed class WallClock
     public string DayAndClock(DateTimeOffset time) => Day.Format(Local(time));
 
     /// <summary>"Tue 24 Nov 2026, 03:40".</summary>
-    public string DateAndClock(DateTimeOffset time) => Date.Format(Local(time));
+    public string DateAndClock(DateTimeOffset time) => WholeDate.Format(Local(time));
+
+    /// <summary>"24 Nov".</summary>
+    public string DayOfMonth(DateTimeOffset time) => ShortDate.Format(Local(time).Date);
+
+    /// <summary>"Tue 24 Nov".</summary>
+    public string Date(DateTimeOffset time) => WeekdayAndDate.Format(Local(time).Date);
+
+    /// <summary>0 to 23.</summary>
+    public int HourOfDay(DateTimeOffset time) => Local(time).Hour;
 
     /// <summary>The weekday where it tells which day is meant, the date where it does not.</summary>
     public string Near(DateTimeOffset time, DateTimeOffset now) =>

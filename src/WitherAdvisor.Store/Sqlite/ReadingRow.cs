@@ -1,3 +1,4 @@
+using WitherAdvisor.Air;
 using WitherAdvisor.Weather;
 using WitherAdvisor.Weather.Sources;
 
@@ -16,12 +17,14 @@ internal sealed record ReadingRow(
     double? RainMm,
     double? WindMPerS,
     double? StationPressurePa,
-    double? ShortwaveWPerM2)
+    double? ShortwaveWPerM2,
+    string? Instrument)
 {
     public SourcedReading ToSourced() => new(
         new WeatherReading(
             DateTimeOffset.FromUnixTimeMilliseconds(TimeMs),
-            DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2),
+            DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2,
+            StoredWord.Read<PsychrometerKind>(Instrument)),
         StoredWord.Read<WeatherSource>(Source)!.Value,
         Feed.Length == 0 ? null : Feed,
         DateTimeOffset.FromUnixTimeMilliseconds(SavedAtMs));

@@ -7,13 +7,13 @@ namespace WitherAdvisor.Store.Sqlite;
 internal static class ReadingSql
 {
     private const string ValueColumns =
-        "TimeMs, DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2";
+        "TimeMs, DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2, Instrument";
 
     private const string Insert = $"""
         INSERT INTO WeatherReading (SiteId, Source, Feed, SavedAtMs, {ValueColumns})
         VALUES (
             @SiteId, @Source, @Feed, @SavedAtMs, @TimeMs,
-            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2)
+            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2, @Instrument)
         ON CONFLICT (SiteId, TimeMs, Source, Feed)
         """;
 
@@ -28,6 +28,7 @@ internal static class ReadingSql
             DewPointC = CASE WHEN @HasHumidity = 1 THEN @DewPointC ELSE DewPointC END,
             WetBulbC = CASE WHEN @HasHumidity = 1 THEN @WetBulbC ELSE WetBulbC END,
             RelativeHumidity = CASE WHEN @HasHumidity = 1 THEN @RelativeHumidity ELSE RelativeHumidity END,
+            Instrument = CASE WHEN @HasHumidity = 1 THEN @Instrument ELSE Instrument END,
             RainMm = COALESCE(@RainMm, RainMm),
             WindMPerS = COALESCE(@WindMPerS, WindMPerS),
             StationPressurePa = COALESCE(@StationPressurePa, StationPressurePa),
@@ -47,6 +48,7 @@ internal static class ReadingSql
             WindMPerS = excluded.WindMPerS,
             StationPressurePa = excluded.StationPressurePa,
             ShortwaveWPerM2 = excluded.ShortwaveWPerM2,
+            Instrument = excluded.Instrument,
             SavedAtMs = excluded.SavedAtMs
         WHERE excluded.SavedAtMs >= SavedAtMs
         """;
@@ -71,6 +73,7 @@ internal static class ReadingSql
         reading.WindMPerS,
         reading.StationPressurePa,
         reading.ShortwaveWPerM2,
+        Instrument = StoredWord.Of(reading.Instrument),
         HasHumidity = reading.TellsHumidity ? 1 : 0,
         SavedAtMs = savedAt.ToUnixTimeMilliseconds(),
     };

@@ -60,9 +60,12 @@ internal sealed record HistoryGaps(
         }
     }
 
-    public static HistoryGaps Of(HourlySeries series)
+    /// <summary>Of a whole series.</summary>
+    public static HistoryGaps Of(HourlySeries series) => UpTo(series, series.Grid.Hours);
+
+    /// <summary>Of a series up to an instant of it.</summary>
+    public static HistoryGaps UpTo(HourlySeries series, int last)
     {
-        int last = series.Grid.Hours;
         double known = 0;
         double unknownIn72 = 0;
         double statedIn72 = 0;
@@ -80,7 +83,7 @@ internal sealed record HistoryGaps(
         int drawn = 0;
         int wind = 0;
         int sun = 0;
-        for (int hour = last - ShortStretchH + 1; hour <= last; hour++)
+        for (int hour = Math.Max(last - ShortStretchH, 0) + 1; hour <= last; hour++)
         {
             bool unknown = double.IsNaN(series.DryBulbC[hour] + series.HumidityRatio[hour]);
             air += unknown ? 1 : 0;

@@ -27,12 +27,18 @@ internal sealed record LeafHistory(HourlySeries Series, HourlyDemand Demand, dou
     public static LeafHistory Of(
         Site site, IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, PluckedLeaf leaf)
     {
-        int days = DaysTold(readings, rainTotals, leaf.PluckedTo);
-        HourGrid grid = HourGrid.EndingAtOrAfter(leaf.PluckedTo, days * HoursInDay);
-        HourlySeries series = HourlySeries.On(grid, readings, rainTotals, site.PressurePa);
-        double to = grid.PositionOf(leaf.PluckedTo);
-        double from = Math.Clamp(grid.PositionOf(leaf.PluckedFrom), to - LongestPluckingH, to);
+        HourlySeries series = SeriesUpTo(site, readings, rainTotals, leaf.PluckedTo, FewestDays);
+        double to = series.Grid.PositionOf(leaf.PluckedTo);
+        double from = Math.Clamp(series.Grid.PositionOf(leaf.PluckedFrom), to - LongestPluckingH, to);
         return new(series, HourlyDemand.Of(series, site), from, to);
+    }
+
+    /// <summary>The weather up to a time, with enough before the last so many days to tell their spells.</summary>
+    public static LeafHistory UpTo(
+        Site site, IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset to, int lastDays)
+    {
+        HourlySeries series = SeriesUpTo(site, readings, rainTotals, to, FewestDays + lastDays);
+        return new(series, HourlyDemand.Of(series, site), series.Grid.Hours, series.Grid.Hours);
     }
 
     /// <summary>Mean over the plucking of a quantity given at instants: the batch is leaf of all its hours.</summary>
@@ -61,10 +67,18 @@ internal sealed record LeafHistory(HourlySeries Series, HourlyDemand Demand, dou
         return atInstants[below] + (atInstants[above] - atInstants[below]) * (position - below);
     }
 
-    private static int DaysTold(
-        IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset pluckedTo)
+    private static HourlySeries SeriesUpTo(
+        Site site, IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset to, int fewestDays)
     {
-        long oldest = pluckedTo.UtcTicks - FewestDays * TimeSpan.TicksPerDay;
+        int days = DaysTold(readings, rainTotals, to, fewestDays);
+        HourGrid grid = HourGrid.EndingAtOrAfter(to, days * HoursInDay);
+        return HourlySeries.On(grid, readings, rainTotals, site.PressurePa);
+    }
+
+    private static int DaysTold(
+        IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset to, int fewestDays)
+    {
+        long oldest = to.UtcTicks - fewestDays * TimeSpan.TicksPerDay;
         for (int at = 0; at < readings.Count; at++)
         {
             oldest = Math.Min(oldest, readings[at].Time.UtcTicks);
@@ -76,7 +90,7 @@ internal sealed record LeafHistory(HourlySeries Series, HourlyDemand Demand, dou
         }
 
         // A feed of sixty days starts an hour or two late: that part of a day is not worth a guessed day.
-        long days = (pluckedTo.UtcTicks - oldest + TimeSpan.TicksPerDay / 2) / TimeSpan.TicksPerDay;
-        return (int)Math.Clamp(days, FewestDays, MostDays);
+        long days = (to.UtcTicks - oldest + TimeSpan.TicksPerDay / 2) / TimeSpan.TicksPerDay;
+        return (int)Math.Clamp(days, fewestDays, Math.Max(fewestDays, MostDays));
     }
 }

@@ -1,5 +1,6 @@
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Sites;
+using WitherAdvisor.Weather.Spells;
 
 namespace WitherAdvisor.Weather;
 
@@ -20,16 +21,17 @@ internal static class LeafPartlyForetold
         IReadOnlyList<WeatherReading> foretold,
         IReadOnlyList<RainTotal> rainTotals,
         PluckedLeaf leaf,
-        WitherCoefficients coefficients)
+        WitherCoefficients coefficients,
+        SpellThresholds? thresholds = null)
     {
-        LeafEstimate read = LeafFromWeather.Estimate(site, readings, rainTotals, leaf, coefficients);
+        LeafEstimate read = LeafFromWeather.Estimate(site, readings, rainTotals, leaf, coefficients, thresholds);
         if (foretold.Count == 0)
         {
             return read;
         }
 
         // Of one instant the later in the list wins value by value.
-        LeafEstimate told = LeafFromWeather.Estimate(site, [.. foretold, .. readings], rainTotals, leaf, coefficients);
+        LeafEstimate told = LeafFromWeather.Estimate(site, [.. foretold, .. readings], rainTotals, leaf, coefficients, thresholds);
         return told with
         {
             SurfaceWaterKgPerKg = Widened(told.SurfaceWaterKgPerKg, read.SurfaceWaterKgPerKg),

@@ -63,6 +63,54 @@ public sealed class CsvReadingsTests(RunningService service)
     }
 
     [Fact]
+    public async Task Where_the_caller_so_chooses_the_good_rows_are_kept_and_each_refused_one_is_told()
+    {
+        Loft loft = await Loft.Open(service);
+        Reply reply = await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good_rows", """
+            time,dry_bulb_c,wet_bulb_c,rain_mm
+            2026-03-01T07:00:00+05:30,19.4,17,0
+            2026-03-01T08:00:00,"1,5",17,0
+            2026-03-01T09:00:00+05:30,19,20,0
+            2026-03-01T09:00:00+05:30,19,18,0
+            2026-03-01T07:00:00+05:30,25,17,0
+            2026-03-01T10:00:00+05:30,19,17
+            """, "text/csv");
+
+        var answer = reply.Expect(200).Json;
+        Assert.Equal(6, (int)answer["received"]!);
+        Assert.Equal(2, (int)answer["kept"]!);
+        Assert.Equal(2, (int)answer["new"]!);
+        Assert.Equal([3, 4, 6, 7], answer["refused"]!.AsArray().Select(row => (int)row!["line"]!));
+        Assert.Equal(["line 3, column time", "line 3, column dry_bulb_c"], answer["refused"]![0]!["errors"]!.AsArray().Select(error => (string)error!["field"]!));
+        Assert.Equal("\"1,5\"", (string)answer["refused"]![0]!["errors"]![1]!["given"]!);
+        Assert.Equal("-40 to 60 °C", (string)answer["refused"]![0]!["errors"]![1]!["allowed"]!);
+        var kept = (await loft.Caller.Get($"{loft.Path}/weather?kind=observed&from=2026-03-01T00:00:00Z&to=2026-03-02T00:00:00Z")).Json["readings"]!.AsArray();
+        Assert.Equal([19.4, 19], kept.Select(reading => (double)reading!["dry_bulb_c"]!));
+        Assert.Equal(18, (double)kept[1]!["wet_bulb_c"]!);
+    }
+
+    [Fact]
+    public async Task Good_rows_alone_give_an_empty_list_of_refused_ones_and_none_is_a_refusal()
+    {
+        Loft loft = await Loft.Open(service);
+        const string path = "/weather?kind=observed&keep=good_rows";
+        Assert.Equal(
+            """{"received":1,"new":1,"kept":1,"refused":[]}""",
+            (await loft.Caller.PostText(loft.Path + path, "time,dry_bulb_c\n2026-03-01T07:00:00Z,19", "text/csv")).Expect(200).Text);
+        (await loft.Caller.PostText(loft.Path + path, "time,dry_bulb_c\n2026-03-01T07:00:00Z,199", "text/csv")).ExpectInvalid("line 2, column dry_bulb_c");
+        (await loft.Caller.PostText(loft.Path + path, "time,dry_bulb_f\n2026-03-01T07:00:00Z,66", "text/csv")).ExpectInvalid("line 1");
+    }
+
+    [Fact]
+    public async Task What_to_keep_is_a_choice_for_CSV_and_spelt_exactly()
+    {
+        Loft loft = await Loft.Open(service);
+        (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good_rows", """[{"time": "2026-03-01T07:00:00Z", "dry_bulb_c": 19}]""")).ExpectInvalid("keep");
+        (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good", "time,dry_bulb_c\n2026-03-01T07:00:00Z,19", "text/csv")).ExpectInvalid("keep");
+        (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=all_or_none", "time,dry_bulb_c\n2026-03-01T07:00:00Z,19", "text/csv")).Expect(200);
+    }
+
+    [Fact]
     public async Task More_readings_than_a_call_may_hold_are_refused()
     {
         Loft loft = await Loft.Open(service);

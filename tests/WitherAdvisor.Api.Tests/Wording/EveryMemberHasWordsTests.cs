@@ -1,8 +1,11 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
+using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Weather.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;
@@ -58,6 +61,27 @@ public sealed class EveryMemberHasWordsTests
     {
         AllDistinct<BushAge>(LeafWording.Name);
         AllDistinct<PsychrometerKind>(PsychrometerWording.Name);
+    }
+
+    [Fact]
+    public void Every_quantity_and_every_way_of_knowing_has_a_name()
+    {
+        AllDistinct<WeatherQuantity>(HoleWording.Name);
+        AllDistinct<ValueStanding>(StandingWording.Name);
+        AllDistinct<WantedKind>(kind => WantedWording.Sentence(new WantedReading(kind), new WallClock("Etc/UTC")));
+        AllDistinct<SpellKind>(SpellWording.Short);
+        AllDistinct<KeptRows>(UploadWording.Name);
+        AllDistinct<KeptRows>(UploadWording.Test);
+        AllDistinct<WeatherKind>(UploadWording.Name);
+    }
+
+    [Fact]
+    public void Every_rule_of_a_spell_makes_a_sentence()
+    {
+        Spell spell = new(SpellKind.Ordinary, 7, 44, 0.93, 0.04, 1.2, 3.1);
+        AllDistinct<SpellReason>(reason => SpellReasonWording.Sentence(new(spell, 0.02, reason), new SpellThresholds()));
+        Spell unknown = new(SpellKind.Ordinary, null, null, null, null, null, 3.1);
+        AllDistinct<SpellReason>(reason => SpellReasonWording.Sentence(new(unknown, 0, reason), new SpellThresholds()));
     }
 
     private static void AllDistinct<T>(Func<T, string> words)

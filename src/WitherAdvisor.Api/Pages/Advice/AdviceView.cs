@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Pages.Weather;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
 
@@ -37,6 +38,9 @@ public sealed record AdviceView(
     public double HoursNow => (Page.Now - LoadedAt).TotalHours;
 
     public bool OnTrough => Batch.UnloadedAt is null;
+
+    /// <summary>The page of the weather that led to it.</summary>
+    public string WeatherAddress => WeatherView.Address(Site.Id, LoadedAt);
 
     public DateTimeOffset At(double hour) => LoadedAt.AddHours(hour);
 

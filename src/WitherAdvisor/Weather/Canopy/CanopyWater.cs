@@ -52,6 +52,24 @@ internal sealed record CanopyWater(
             Math.Sqrt(error * error + LeastError * LeastError));
     }
 
+    /// <summary>Water that leaf would carry had it been plucked at each instant, kg/kg, rain of unknown hours at its chance.</summary>
+    public static double[] IfPluckedAt(LeafHistory history, WitherCoefficients coefficients)
+    {
+        RainCases rain = RainCases.Of(history.Series.Rain);
+        CanopyRun best = CanopyRun.Of(history.Demand, rain.Best, coefficients.CanopyCapacityMm);
+        CanopyRun wet = CanopyRun.Of(history.Demand, rain.Wet, coefficients.CanopyCapacityMm);
+        double kgPerKgPerMm = KgPerKgPerMm(coefficients);
+        var carried = new double[history.Hours + 1];
+        for (int hour = 0; hour <= history.Hours; hour++)
+        {
+            double bestMm = best.RainMm[hour] + best.DewMm[hour];
+            double wettedMm = wet.RainMm[hour] + wet.DewMm[hour] - bestMm;
+            carried[hour] = Math.Clamp(kgPerKgPerMm * (bestMm + ChanceOfRain * wettedMm), 0, SurfaceWaterAtLoading.MostKgPerKg);
+        }
+
+        return carried;
+    }
+
     /// <summary>Surface water of plucked leaf, kg/kg, for each mm on the leaf of the canopy: 1 mm is 1 kg/m².</summary>
     public static double KgPerKgPerMm(WitherCoefficients coefficients) =>
         coefficients.SurfaceRetention * LeafAreaM2PerKg;

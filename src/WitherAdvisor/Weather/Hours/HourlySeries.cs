@@ -21,10 +21,11 @@ public sealed class HourlySeries
         ReadOnlySpan<double> position = timeline.Position;
         DryBulbC = InstantValues.OnHours(position, timeline.DryBulbC, grid.Hours);
         HumidityRatio = InstantValues.OnHours(position, timeline.HumidityRatio, grid.Hours);
-        bool[] dryBulbRead = InstantValues.ReadNear(position, timeline.DryBulbC, grid.Hours);
-        bool[] humidityRead = InstantValues.ReadNear(position, timeline.HumidityRatio, grid.Hours);
-        AirRead = [.. dryBulbRead.Zip(humidityRead, (dryBulb, humidity) => dryBulb && humidity)];
+        DryBulbRead = InstantValues.ReadNear(position, timeline.DryBulbC, grid.Hours);
+        HumidityRead = InstantValues.ReadNear(position, timeline.HumidityRatio, grid.Hours);
+        AirRead = [.. DryBulbRead.Zip(HumidityRead, (dryBulb, humidity) => dryBulb && humidity)];
         WindMPerS = InstantValues.OnHours(position, timeline.WindMPerS, grid.Hours);
+        WindRead = InstantValues.ReadNear(position, timeline.WindMPerS, grid.Hours);
         Shortwave = HourSums.Of(position, timeline.ShortwaveWPerM2, grid.Hours);
         Rain = HourlyRain.Of(timeline, rainTotals, grid);
         ReadingCount = timeline.Count;
@@ -45,6 +46,15 @@ public sealed class HourlySeries
 
     /// <summary>At instants, kg/kg.</summary>
     internal double[] HumidityRatio { get; }
+
+    /// <summary>At instants: whether temperature was read within half an hour.</summary>
+    internal bool[] DryBulbRead { get; }
+
+    /// <summary>At instants: whether humidity was read within half an hour.</summary>
+    internal bool[] HumidityRead { get; }
+
+    /// <summary>At instants: whether wind was read within half an hour.</summary>
+    internal bool[] WindRead { get; }
 
     /// <summary>At instants: whether temperature and humidity were read within half an hour, and not drawn between readings.</summary>
     internal bool[] AirRead { get; }

@@ -112,6 +112,7 @@ internal sealed class ReadingTimeline
         DewPointC = newer.TellsHumidity ? newer.DewPointC : older.DewPointC,
         WetBulbC = newer.TellsHumidity ? newer.WetBulbC : older.WetBulbC,
         RelativeHumidity = newer.TellsHumidity ? newer.RelativeHumidity : older.RelativeHumidity,
+        Instrument = newer.TellsHumidity ? newer.Instrument : older.Instrument,
         RainMm = newer.RainMm ?? older.RainMm,
         WindMPerS = newer.WindMPerS ?? older.WindMPerS,
         StationPressurePa = newer.StationPressurePa ?? older.StationPressurePa,

@@ -42,12 +42,21 @@ internal static class ScreenedReading
 
         if (reading.WetBulbC is double wetBulbC)
         {
-            return AirState.FromWetBulb(dryC, Math.Min(wetBulbC, dryC), pressurePa).HumidityRatio;
+            return FromWetBulb(dryC, Math.Min(wetBulbC, dryC), pressurePa, reading.Instrument);
         }
 
         return reading.RelativeHumidity is double share
             ? AirState.FromRelativeHumidity(dryC, Math.Min(share, 1), pressurePa).HumidityRatio
             : double.NaN;
+    }
+
+    /// <summary>Two bulbs that no air can show on the instrument leave the humidity unknown.</summary>
+    private static double FromWetBulb(double dryBulbC, double wetBulbC, double pressurePa, PsychrometerKind? instrument)
+    {
+        AirState? air = instrument is { } kind
+            ? Psychrometer.Air(dryBulbC, wetBulbC, pressurePa, kind)
+            : AirState.FromWetBulb(dryBulbC, wetBulbC, pressurePa);
+        return air?.HumidityRatio ?? double.NaN;
     }
 
     private static WeatherReading Without(WeatherReading reading)

@@ -27,16 +27,24 @@ internal sealed class WaterStressHistory
     private WaterStressHistory(int days)
     {
         Mean = new double[days];
+        Error = new double[days];
+        DepletionMm = new double[days];
     }
 
     /// <summary>K_s at the end of each day, 0 to 1.</summary>
     public double[] Mean { get; }
 
+    /// <summary>Standard deviation of each day's K_s.</summary>
+    public double[] Error { get; }
+
+    /// <summary>D_r at the end of each day, mm: the mean over the starts.</summary>
+    public double[] DepletionMm { get; }
+
     /// <summary>K_s at the end of the last day.</summary>
     public double LastMean => Mean[^1];
 
     /// <summary>Standard deviation of the last day's K_s.</summary>
-    public double LastError { get; private set; }
+    public double LastError => Error[^1];
 
     /// <summary>Runs the balance day by day from its three starts.</summary>
     /// <param name="evaporationError">Standard deviation of evapotranspiration, relative.</param>
@@ -59,19 +67,20 @@ internal sealed class WaterStressHistory
                 stress[start] = soil.Stress(depletion[start], soil.CropCoefficient * demandMm);
             }
 
-            history.Set(day, stress);
+            history.Set(day, stress, depletion);
         }
 
         return history;
     }
 
-    private void Set(int day, ReadOnlySpan<double> stress)
+    private void Set(int day, ReadOnlySpan<double> stress, ReadOnlySpan<double> depletion)
     {
         double mean = 0;
         double square = 0;
         for (int start = 0; start < stress.Length; start++)
         {
             mean += Weights[start] * stress[start];
+            DepletionMm[day] += Weights[start] * depletion[start];
         }
 
         for (int start = 0; start < stress.Length; start++)
@@ -81,7 +90,7 @@ internal sealed class WaterStressHistory
 
         Mean[day] = mean;
         double dry = DrySoilError * (1 - mean);
-        LastError = Math.Sqrt(square + LeastError * LeastError + dry * dry);
+        Error[day] = Math.Sqrt(square + LeastError * LeastError + dry * dry);
     }
 
     /// <summary>At field capacity, at the edge of stress, and where K_s is 0.3.</summary>

@@ -23,7 +23,8 @@ public sealed record ComposedReading(WeatherReading Best, ReadingOrigins Origins
             Is(Origins.Rain) ? Best.RainMm : null,
             Is(Origins.Wind) ? Best.WindMPerS : null,
             Is(Origins.StationPressure) ? Best.StationPressurePa : null,
-            Is(Origins.Shortwave) ? Best.ShortwaveWPerM2 : null);
+            Is(Origins.Shortwave) ? Best.ShortwaveWPerM2 : null,
+            Is(Origins.Humidity) ? Best.Instrument : null);
         return reading.TellsAnything ? reading : null;
     }
 }

@@ -45,6 +45,7 @@ internal static class ForetoldWhereUnread
                 DewPointC = withHumidity ? foretold.DewPointC : null,
                 WetBulbC = withHumidity && withDryBulb ? foretold.WetBulbC : null,
                 RelativeHumidity = withHumidity && withDryBulb ? foretold.RelativeHumidity : null,
+                Instrument = withHumidity && withDryBulb ? foretold.Instrument : null,
             };
         }
     }

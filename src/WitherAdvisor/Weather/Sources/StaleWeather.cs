@@ -35,10 +35,11 @@ internal static class StaleWeather
         }
     }
 
-    private static DateTimeOffset? NewestRead(IReadOnlyList<WeatherReading> readings, DateTimeOffset loadedAt)
+    /// <summary>When temperature, humidity or rain was last read, up to a time; null where never.</summary>
+    public static DateTimeOffset? NewestRead(IReadOnlyList<WeatherReading> readings, DateTimeOffset until)
     {
         DateTimeOffset? newest = null;
-        foreach (WeatherReading reading in readings.Where(reading => reading.Time <= loadedAt && !(reading.Time <= newest)))
+        foreach (WeatherReading reading in readings.Where(reading => reading.Time <= until && !(reading.Time <= newest)))
         {
             newest = IsWeather(ScreenedReading.Of(reading)) ? reading.Time : newest;
         }

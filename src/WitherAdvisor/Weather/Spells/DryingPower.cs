@@ -36,6 +36,9 @@ internal sealed class DryingPower
         return power;
     }
 
+    /// <summary>Mean of one day; null where too few of its hours are known.</summary>
+    public double? MeanOf(int day) => count[day] >= LeastHoursInDay ? sum[day] / count[day] : null;
+
     /// <summary>Mean of three days up to a day; null where too few of their hours are known.</summary>
     public double? MeanUpTo(int day)
     {
@@ -72,9 +75,9 @@ internal sealed class DryingPower
         var means = new List<double>(sum.Length);
         for (int day = 0; day < sum.Length; day++)
         {
-            if (count[day] >= LeastHoursInDay)
+            if (MeanOf(day) is double mean)
             {
-                means.Add(sum[day] / count[day]);
+                means.Add(mean);
             }
         }
 

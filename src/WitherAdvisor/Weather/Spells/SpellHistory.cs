@@ -10,7 +10,17 @@ internal static class SpellHistory
     private const int ShortStretchH = 72;
     private const int LongStretchH = 240;
 
+    /// <summary>The spell at the end of the history.</summary>
     public static Spell Of(
+        LeafHistory history,
+        WaterStressHistory stress,
+        CanopyWater canopy,
+        double kgPerKgPerMm,
+        SpellThresholds thresholds) =>
+        Days(history, stress, canopy, kgPerKgPerMm, thresholds)[^1].ToSpell(stress.LastError);
+
+    /// <summary>Every day of the history: the spell of one depends on the one before.</summary>
+    public static JudgedDay[] Days(
         LeafHistory history,
         WaterStressHistory stress,
         CanopyWater canopy,
@@ -20,27 +30,21 @@ internal static class SpellHistory
         DryingPower power = DryingPower.Of(history.Demand);
         double threshold = power.Threshold(thresholds);
         SpellKind kind = SpellKind.Ordinary;
-        SpellDay today = default;
-        int days = history.Hours / HoursInDay;
-        for (int day = 0; day < days; day++)
+        var judged = new JudgedDay[history.Hours / HoursInDay];
+        for (int day = 0; day < judged.Length; day++)
         {
             int end = (day + 1) * HoursInDay;
-            today = new(
+            SpellDay today = new(
                 RainSum.UpTo(history.Series.Rain, end, ShortStretchH),
                 RainSum.UpTo(history.Series.Rain, end, LongStretchH),
                 stress.Mean[day],
-                day == days - 1 ? canopy.RainKgPerKg : kgPerKgPerMm * canopy.Best.RainMm[end],
+                day == judged.Length - 1 ? canopy.RainKgPerKg : kgPerKgPerMm * canopy.Best.RainMm[end],
                 power.MeanUpTo(day));
-            kind = SpellJudgement.Next(kind, today, threshold, thresholds);
+            SpellVerdict verdict = SpellJudgement.Next(kind, today, threshold, thresholds);
+            kind = verdict.Kind;
+            judged[day] = new(today, verdict, threshold);
         }
 
-        return new(
-            kind,
-            today.RainIn72Hours.Mm,
-            today.RainIn10Days.Mm,
-            today.Stress,
-            stress.LastError,
-            today.DryingPowerKPaMPerS,
-            threshold);
+        return judged;
     }
 }

@@ -4,27 +4,43 @@ namespace WitherAdvisor.Weather.Spells;
 internal static class SpellJudgement
 {
     /// <summary>The spell after one more day.</summary>
-    public static SpellKind Next(SpellKind before, in SpellDay day, double powerThreshold, SpellThresholds thresholds)
+    public static SpellVerdict Next(SpellKind before, in SpellDay day, double powerThreshold, SpellThresholds thresholds)
     {
         if (day.RainIn72Hours.IsAtLeast(thresholds.WetRainIn72HoursMm))
         {
-            return SpellKind.Wet;
+            return new(SpellKind.Wet, SpellReason.RainIn72Hours);
         }
 
         if (before == SpellKind.DryWindy && StaysDryWindy(day, powerThreshold, thresholds))
         {
-            return SpellKind.DryWindy;
+            return new(SpellKind.DryWindy, SpellReason.DroughtAndWindStill);
         }
 
         if (BeginsDryWindy(day, powerThreshold, thresholds))
         {
-            return SpellKind.DryWindy;
+            return new(SpellKind.DryWindy, SpellReason.DroughtAndWind);
         }
 
-        double leafKgPerKg = before == SpellKind.Wet ? thresholds.WetEndsBelowLeafKgPerKg : thresholds.WetLeafKgPerKg;
-        bool stillWet = before == SpellKind.Wet && day.RainIn72Hours.IsAtLeast(thresholds.WetEndsBelowRainIn72HoursMm);
-        return stillWet || day.RainOnLeafKgPerKg >= leafKgPerKg ? SpellKind.Wet : SpellKind.Ordinary;
+        return before == SpellKind.Wet ? AfterWet(day, thresholds) : AfterOrdinary(day, thresholds);
     }
+
+    private static SpellVerdict AfterWet(in SpellDay day, SpellThresholds thresholds)
+    {
+        if (day.RainIn72Hours.IsAtLeast(thresholds.WetEndsBelowRainIn72HoursMm))
+        {
+            return new(SpellKind.Wet, SpellReason.RainIn72HoursStill);
+        }
+
+        return day.RainOnLeafKgPerKg >= thresholds.WetEndsBelowLeafKgPerKg
+            ? new(SpellKind.Wet, SpellReason.RainOnLeafStill)
+            : Ordinary(day);
+    }
+
+    private static SpellVerdict AfterOrdinary(in SpellDay day, SpellThresholds thresholds) =>
+        day.RainOnLeafKgPerKg >= thresholds.WetLeafKgPerKg ? new(SpellKind.Wet, SpellReason.RainOnLeaf) : Ordinary(day);
+
+    private static SpellVerdict Ordinary(in SpellDay day) =>
+        new(SpellKind.Ordinary, day.RainIn72Hours.Mm is null ? SpellReason.TooLittleKnown : SpellReason.NoThresholdReached);
 
     private static bool BeginsDryWindy(in SpellDay day, double powerThreshold, SpellThresholds thresholds) =>
         day.Stress < thresholds.DryStressBelow

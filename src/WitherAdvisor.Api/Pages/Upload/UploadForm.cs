@@ -1,0 +1,54 @@
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Weather;
+
+namespace WitherAdvisor.Api.Pages.Upload;
+
+/// <summary>The form on which a file of readings is given: names of its fields, what it starts with, and how it is read.</summary>
+public static class UploadForm
+{
+    public const string File = "file";
+    public const string Kind = "kind";
+    public const string Keep = "keep";
+
+    private const string FileLabel = "File";
+
+    /// <summary>What an untouched form holds.</summary>
+    public static IReadOnlyDictionary<string, string> Fresh { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        [Kind] = nameof(WeatherKind.Observed),
+        [Keep] = nameof(KeptRows.AllOrNone),
+    };
+
+    /// <summary>The table of a file; null where the reader found problems.</summary>
+    internal static async Task<CsvTable?> Read(FormReader form, KeptRows keep, IFormFile? file, CancellationToken cancel)
+    {
+        if (file is null || file.Length == 0)
+        {
+            form.Refuse(File, FileLabel, "No file was given, or an empty one; choose a CSV file.");
+            return null;
+        }
+
+        if (file.Length > BodyBytes.Most)
+        {
+            form.Refuse(File, FileLabel, $"It has {file.Length} bytes; at most {BodyBytes.Most} are taken.");
+            return null;
+        }
+
+        using MemoryStream copy = new();
+        await file.CopyToAsync(copy, cancel);
+        Refusable<CsvTable> read = CsvReadings.Read(copy.ToArray(), keep);
+        if (read.Refusal is null)
+        {
+            return read.Value;
+        }
+
+        ProblemAnswer problem = read.Refusal.Problem;
+        foreach (string message in problem.Errors?.Select(error => error.Message) ?? [problem.Detail ?? problem.Title])
+        {
+            form.Refuse(File, FileLabel, message);
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,27 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Weather.Review;
+
+/// <summary>Routes of the weather's review.</summary>
+internal static class ReviewEndpoints
+{
+    public static void MapReview(this RouteGroupBuilder v1) =>
+        v1.MapGroup("/sites/{site}").WithTags("Weather").MapGet("weather/review", GetReview);
+
+    /// <summary>The last days and the coming night as the model sees them: hours, days, spells with the numbers behind them, holes and age.</summary>
+    private static async Task<Results<Ok<WeatherReviewAnswer>, ProblemResult>> GetReview(
+        string site, Query<ReviewQuery> query, ISiteStore sites, SiteReviews reviews, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        ReviewedSite reviewed = await reviews.Of(
+            found, query.Value.At ?? clock.NowInMilliseconds(), query.Value.Days ?? ReviewQuery.UsualDays, cancel);
+        return TypedResults.Ok(ReviewMapping.ToAnswer(reviewed));
+    }
+}

@@ -1,0 +1,8 @@
+using WitherAdvisor.Store;
+using WitherAdvisor.Weather.Review;
+
+namespace WitherAdvisor.Api.Weather.Review;
+
+/// <summary>A site with a review of its weather.</summary>
+/// <param name="Feed">The feed that its weather is fetched from; null where none is.</param>
+public sealed record ReviewedSite(StoredSite Site, WeatherReview Review, ReviewedFeed? Feed);
