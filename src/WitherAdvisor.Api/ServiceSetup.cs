@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.OpenApi;
 using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
@@ -54,5 +55,6 @@ internal static class ServiceSetup
         v1.MapAdvice();
         v1.MapSimulations();
         v1.MapCoefficients();
+        v1.MapModelCard();
     }
 }

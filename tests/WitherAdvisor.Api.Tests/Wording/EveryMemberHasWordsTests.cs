@@ -1,6 +1,7 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Basis;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
 using Xunit;
@@ -58,6 +59,14 @@ public sealed class EveryMemberHasWordsTests
     {
         AllDistinct<BushAge>(LeafWording.Name);
         AllDistinct<PsychrometerKind>(PsychrometerWording.Name);
+    }
+
+    [Fact]
+    public void Every_part_of_the_model_every_status_and_every_reach_has_a_name()
+    {
+        AllDistinct<ModelTopic>(BasisWording.Name);
+        AllDistinct<CoefficientStatus>(BasisWording.Name);
+        AllDistinct<SensitivityReach>(SensitivityWording.Name);
     }
 
     private static void AllDistinct<T>(Func<T, string> words)

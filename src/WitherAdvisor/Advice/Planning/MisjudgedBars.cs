@@ -4,8 +4,8 @@ namespace WitherAdvisor.Advice.Planning;
 internal sealed class MisjudgedBars(
     AdviceRequest request, PlanProblem problem, Candidate chosen, UncertainSpreads spreads, double plannedHours)
 {
-    private const double WeightShare = 0.1;
-    private const double ClockHours = 1;
+    public const double WeightShare = 0.1;
+    public const double ClockHours = 1;
 
     /// <summary>Times that move the hours by less than this, h, are not named.</summary>
     private const double Worth = 0.05;

@@ -1,0 +1,14 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Basis;
+
+/// <summary>A number of the model that is not learned: a constant, a threshold, a limit.</summary>
+/// <param name="Code">snake_case name.</param>
+/// <param name="Topic">What part of the model it belongs to.</param>
+/// <param name="Meaning">What it is, in words.</param>
+/// <param name="Value">As the model uses it.</param>
+/// <param name="Unit">"1" for a fraction, "" for a count.</param>
+/// <param name="Status">How well it is founded.</param>
+/// <param name="Source">Where it is from.</param>
+public sealed record ModelConstant(
+    string Code, ModelTopic Topic, string Meaning, double Value, string Unit, CoefficientStatus Status, string Source);
