@@ -45,7 +45,7 @@ internal static class CardTables
     {
         null => "–",
         { IsOfLogarithm: true } share => $"± {ShownNumber.Of(share.In(new()), "1").Text}",
-        { } points => $"± {ShownNumber.Of(points.In(new()), "1").Value} points",
+        { } points => $"± {ShownNumber.Of(points.In(new()), ModelConstant.MoisturePoints).Text}",
     };
 
     private static string Founded(CoefficientStatus status, string source) =>

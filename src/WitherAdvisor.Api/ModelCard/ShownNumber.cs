@@ -1,3 +1,5 @@
+using WitherAdvisor.Basis;
+
 namespace WitherAdvisor.Api.ModelCard;
 
 /// <summary>A number of the model in a unit that reads well: percents for fractions, mm/s for conductances.</summary>
@@ -13,6 +15,7 @@ internal sealed record ShownNumber(double Value, string Unit)
     public static ShownNumber Of(double value, string unit) => unit switch
     {
         "1" => new(Math.Round(100 * value, DigitsThatCount), "%"),
+        ModelConstant.MoisturePoints => new(Math.Round(100 * value, DigitsThatCount), "points"),
         "m/s" => new(Math.Round(1000 * value, DigitsThatCount), "mm/s"),
         _ => new(Math.Round(value, DigitsThatCount), unit),
     };
@@ -31,5 +34,10 @@ internal sealed record ShownNumber(double Value, string Unit)
         _ => 2,
     });
 
-    private string WithUnit(string number) => Unit.Length == 0 ? number : $"{number} {Unit}";
+    private string WithUnit(string number) => Unit switch
+    {
+        "" => number,
+        "points" when Value == 1 => $"{number} point",
+        _ => $"{number} {Unit}",
+    };
 }

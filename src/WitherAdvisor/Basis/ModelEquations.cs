@@ -49,7 +49,7 @@ public static class ModelEquations
 
         new("heat", ModelTopic.Plan, "Heat mixed in, kW", "Q = G (h_plenum − h_ambient)", $"{Ashrae}, energy balance"),
         new("moisture_after", ModelTopic.Plan, "Moisture after a wither from the outturn", "M_w = 100 − 100 (100 − M_0)/outturn, all in percent", "Balance of dry matter"),
-        new("choice", ModelTopic.Plan, "How a plan is chosen", "within the hard limits, the least sum of soft costs; weights below", "Common practice, no published source"),
+        new("choice", ModelTopic.Plan, "How a plan is chosen", "within the hard limits, the least sum of soft costs, weighed as below", "Common practice, no published source"),
 
         new("cases", ModelTopic.Uncertainty, "Cases that may be true", "mirrored draws of a lattice, bent to normal", "Korobov 1959; Tang 1993"),
         new("percentiles", ModelTopic.Uncertainty, "P10, P50 and P90 from few cases", "mean + deviation (z + (z² − 1) skewness/6), of ln hours", "Cornish and Fisher 1937, first term"),

@@ -9,7 +9,6 @@ namespace WitherAdvisor.Basis;
 internal static class PlanConstants
 {
     private const string Practice = "Common practice, no published source";
-    private const string Weight = "Common practice, no published source: says what is worth what, not what is possible";
 
     public static IReadOnlyList<ModelConstant> All { get; } =
     [
@@ -18,12 +17,12 @@ internal static class PlanConstants
         Practised("wet_difference_ceiling", "The same while water stands on the leaf (site setting)", WitherStyle.Short.WetLeafHygrometricDifferenceCeilingK, "K"),
         Of("shortest_since_plucking", "From the last plucking to rolling, at least (site setting)", WitherStyle.Short.ShortestHoursSincePlucking, "h", CoefficientStatus.Published, "Tocklai: chemical wither"),
         Practised("shortest_in_dry_windy_spell", "The same in a dry windy spell (site setting)", WitherStyle.Short.ShortestHoursSincePluckingInDryWindySpell, "h"),
-        Of("longest_since_plucking", "From the first plucking to rolling, at most (site setting)", WitherStyle.Short.LongestHoursSincePlucking, "h", CoefficientStatus.Derived, "Published: 14 to 18 h usual, well under 30 h"),
-        Practised("target_tolerance", "A plan may miss the target moisture by this, wet basis", HardLimits.TargetToleranceWetBasis, "1"),
+        Of("longest_since_plucking", "From the first plucking to rolling, at most (site setting)", WitherStyle.Short.LongestHoursSincePlucking, "h", CoefficientStatus.Derived, "From the published 14 to 18 h usual, well under 30 h"),
+        Practised("target_tolerance", "A plan may miss the target moisture by this, wet basis", HardLimits.TargetToleranceWetBasis, ModelConstant.MoisturePoints),
         Practised("wanted_difference_short", "Wanted hygrometric difference, short style (site setting)", WitherStyle.Short.WantedHygrometricDifferenceK, "K"),
         Of("wanted_difference_long", "Wanted hygrometric difference, long style (site setting)", WitherStyle.Long.WantedHygrometricDifferenceK, "K", CoefficientStatus.Published, "South Indian practice, 16 to 18 h"),
         Practised("target_moisture", "Moisture at which leaf is ready to roll, wet basis (site setting)", WitherStyle.Short.TargetMoistureWetBasis, "1"),
-        Practised("tolerated_spread", "Spread of moisture between layers that turning has to hold, wet basis (site setting)", WitherStyle.Short.ToleratedSpreadWetBasis, "1"),
+        Practised("tolerated_spread", "Spread of moisture between layers that turning has to hold, wet basis (site setting)", WitherStyle.Short.ToleratedSpreadWetBasis, ModelConstant.MoisturePoints),
         Practised("cooling", "Last hours on ambient air (site setting)", WitherStyle.Short.CoolingHours, "h"),
         Practised("worth_cooling", "… where the plenum is warmer than the ambient air by this", CandidateTrial.WorthCoolingK, "K"),
         Practised("hot_air", "Dry bulb of the hot air before mixing (site setting)", Site.UsualHotAirC, "°C"),
@@ -47,5 +46,5 @@ internal static class PlanConstants
         Of(code, meaning, value, unit, CoefficientStatus.CommonPractice, Practice);
 
     private static ModelConstant Cost(string code, string meaning, double value) =>
-        Of(code, meaning, value, "points", CoefficientStatus.CommonPractice, Weight);
+        Of(code, meaning, value, "", CoefficientStatus.CommonPractice, Practice);
 }

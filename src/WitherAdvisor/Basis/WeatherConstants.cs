@@ -24,7 +24,7 @@ internal static class WeatherConstants
         new("assumed_surface_water", Topic, "Water on the leaf where nothing tells of it", SurfaceWaterAtLoading.AssumedKgPerKg, "kg/kg", CoefficientStatus.FromMemory, "Between dry leaf and damp"),
         new("lowest_moisture", Topic, "Lowest moisture in fresh leaf, wet basis", TissueMoistureAtLoading.LowestWetBasis, "1", CoefficientStatus.Derived, "Under the published range of fresh leaf (74 to 83 %, Tocklai)"),
         new("highest_moisture", Topic, "Highest moisture in fresh leaf, wet basis", TissueMoistureAtLoading.HighestWetBasis, "1", CoefficientStatus.Published, "74 to 83 % of fresh leaf (Tocklai)"),
-        new("coarse_shift", Topic, "What coarse leaf has more than fine, wet basis", TissueMoistureAtLoading.CoarseShift, "1", CoefficientStatus.FromMemory, "A tenth more of stalk, at 84.6 % against 76 to 77 %"),
+        new("coarse_shift", Topic, "What coarse leaf has more than fine, wet basis", TissueMoistureAtLoading.CoarseShift, ModelConstant.MoisturePoints, CoefficientStatus.FromMemory, "A tenth more of stalk, at 84.6 % against 76 to 77 %"),
         new("loss_on_the_way", Topic, "Water that leaf loses between plucking and trough, per hour", FieldToTrough.LossPerHour, "kg/kg", CoefficientStatus.FromMemory, "1.2 W/kg of respiration heat, all spent on evaporation"),
     ];
 }

@@ -8,7 +8,7 @@ public sealed record ModelCheckAnswer
     public required string Code { get; init; }
 
     /// <summary>What is held against what.</summary>
-    /// <example>Reference evapotranspiration and soil water against the worked examples of FAO-56.</example>
+    /// <example>Water that soil gives against the worked examples of FAO-56.</example>
     public required string Text { get; init; }
 
     /// <summary>Path in the service's repository.</summary>
