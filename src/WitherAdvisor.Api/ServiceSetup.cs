@@ -56,5 +56,6 @@ internal static class ServiceSetup
         v1.MapSimulations();
         v1.MapCoefficients();
         v1.MapModelCard();
+        v1.MapBatchSensitivity();
     }
 }

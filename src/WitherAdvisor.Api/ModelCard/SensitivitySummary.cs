@@ -12,8 +12,7 @@ internal static class SensitivitySummary
     {
         string[] widest =
         [
-            .. sensitivity.Bars.Where(bar => bar.Reach == SensitivityReach.P10ToP90).Take(MostNamed)
-                .Select(bar => SensitivityWording.Name(bar.Code).ToLowerInvariant()),
+            .. sensitivity.Widest(MostNamed).Select(bar => SensitivityWording.Name(bar.Code).ToLowerInvariant()),
         ];
         return $"Ready after {Figures.Hours(sensitivity.PlannedHours)} by the plan, in eight cases of ten {Band(sensitivity.ReadyHours)}. "
             + $"Of what is uncertain these matter most: {string.Join("; ", widest)}.";

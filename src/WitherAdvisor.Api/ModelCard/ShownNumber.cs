@@ -10,6 +10,7 @@ internal sealed record ShownNumber(double Value, string Unit)
     private const double BigEnoughForWholes = 1000;
     private const double BigEnoughForTenths = 10;
 
+    /// <summary>From the model's own number.</summary>
     /// <param name="value">In the model's own unit.</param>
     /// <param name="unit">Of the model: "1" for a fraction.</param>
     public static ShownNumber Of(double value, string unit) => unit switch

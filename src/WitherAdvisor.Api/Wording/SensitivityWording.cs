@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Api.ModelCard;
 
 namespace WitherAdvisor.Api.Wording;
 
@@ -32,6 +33,24 @@ public static class SensitivityWording
         SensitivityReach.P10ToP90 => "What is uncertain",
         SensitivityReach.Misjudged => "What a person may misjudge",
         _ => throw new ArgumentOutOfRangeException(nameof(reach), reach, "No words for this reach."),
+    };
+
+    /// <summary>"Water in the leaf: at 78.2 % ready 1.2 h sooner, at 81.8 % 1.3 h later."</summary>
+    public static string Sentence(SensitivityBar bar, PersonUnits units) =>
+        $"{Name(bar.Code)}: at {Value(bar, bar.LowValue, units)} ready {InWords(bar.ChangeAtLowHours)}, at {Value(bar, bar.HighValue, units)} {InWords(bar.ChangeAtHighHours)}.";
+
+    private static string Value(SensitivityBar bar, double value, PersonUnits units) => bar.Unit switch
+    {
+        "K" => units.DifferenceText(value),
+        "kg" => units.WeightText(value),
+        _ => ShownNumber.Of(value, bar.Unit).RoundedText,
+    };
+
+    private static string InWords(double? change) => change switch
+    {
+        null => "not in time",
+        { } hours when Math.Abs(hours) < NoHours => "just as soon",
+        { } hours => $"{Figures.Hours(Math.Abs(hours))} {(hours < 0 ? "sooner" : "later")}",
     };
 
     /// <summary>"+1.2 h", "0 h", "not reached".</summary>

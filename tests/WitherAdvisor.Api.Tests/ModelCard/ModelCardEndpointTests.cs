@@ -78,6 +78,24 @@ public sealed class ModelCardEndpointTests(RunningService service)
         }
     }
 
+    [Fact]
+    public async Task What_matters_most_for_a_batch_is_told_by_its_newest_advice()
+    {
+        Loft loft = await service.SharedLoft.Value;
+        JsonNode taken = await loft.Take();
+        string batch = (string)taken["batch"]!["id"]!;
+
+        JsonNode answer = (await service.Caller.Get($"/v1/batches/{batch}/sensitivity")).Expect(200).Json;
+
+        Assert.Equal((string?)taken["kept"]!["id"], (string?)answer["advice"]);
+        Assert.Null((string?)answer["reason"]);
+        Assert.True((double)One(answer["sensitivity"]!, "bars", "tissue_moisture")["change_at_high_hours"]! > 0);
+    }
+
+    [Fact]
+    public async Task A_batch_that_is_not_kept_has_nothing_that_matters() =>
+        (await service.Caller.Get("/v1/batches/none/sensitivity")).ExpectProblem(404, "urn:witheradvisor:problem:unknown-batch");
+
     private static JsonNode One(JsonNode card, string list, string code) =>
         card[list]!.AsArray().Single(one => (string?)one!["code"] == code)!;
 

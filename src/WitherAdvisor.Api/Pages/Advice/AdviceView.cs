@@ -24,6 +24,9 @@ public sealed record AdviceView(
     /// <summary>False where the model has changed since and makes something else of the same inputs.</summary>
     public bool AsGiven { get; init; } = true;
 
+    /// <summary>Which inputs matter most; null where no plan reaches its target.</summary>
+    public Sensitivity? Sensitivity { get; init; }
+
     public WallClock Clock { get; } = new(Site.TimeZone);
 
     public PersonUnits Units => Page.Units;
