@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.OpenApi;
 using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
@@ -61,5 +62,7 @@ internal static class ServiceSetup
         v1.MapAdvice();
         v1.MapSimulations();
         v1.MapCoefficients();
+        v1.MapModelCard();
+        v1.MapBatchSensitivity();
     }
 }

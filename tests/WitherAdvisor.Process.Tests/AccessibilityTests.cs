@@ -10,6 +10,8 @@ public sealed class AccessibilityTests(Loft loft)
     [Theory]
     [InlineData("/", ColorScheme.Light)]
     [InlineData("/", ColorScheme.Dark)]
+    [InlineData("/model", ColorScheme.Light)]
+    [InlineData("/model", ColorScheme.Dark)]
     [InlineData(BatchPages.NewBatch, ColorScheme.Light)]
     [InlineData(BatchPages.NewBatch, ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Light)]

@@ -21,7 +21,7 @@ internal static class AdviceAnswerMapping
             Effects = [.. (advised?.Effects ?? []).Select(Effect)],
             Checks = [.. (advised?.Checks ?? []).Select(check => BedMapping.ToAnswer(check, clock))],
             Assumptions = [.. outcome.Assumptions.Select(LeafMapping.ToAnswer)],
-            Cautions = CautionMapping.All,
+            Cautions = advised is null ? CautionMapping.All : [.. CautionMapping.All, CautionMapping.HoldTheDifference],
             CoefficientSet = outcome.CoefficientSet,
             ModelVersion = ModelVersion.Current,
             CandidatesSimulated = outcome.CandidatesSimulated,

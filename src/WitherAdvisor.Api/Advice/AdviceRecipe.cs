@@ -24,6 +24,9 @@ internal static class AdviceRecipe
     /// <summary>The same as the domain has it, for pages that show it in a person's units.</summary>
     public static AdviceOutcome Outcome(string keptInput) => Outcome(Read(keptInput));
 
+    /// <summary>What the domain is asked.</summary>
+    public static AdviceRequest Request(string keptInput) => AdviceInputMapping.ToDomain(Read(keptInput));
+
     private static AdviceOutcome Outcome(AdviceInput input) => Advisor.Advise(AdviceInputMapping.ToDomain(input));
 
     private static AdviceInput Read(string keptInput) =>

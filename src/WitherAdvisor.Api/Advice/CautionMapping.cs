@@ -11,4 +11,7 @@ internal static class CautionMapping
         new() { Code = "a_person_decides", Text = Cautions.Standing },
         .. Cautions.All.Select(caution => new CautionAnswer { Code = caution.Code, Text = caution.Full }),
     ];
+
+    /// <summary>Of a plan whose air is held by what the night really is.</summary>
+    public static CautionAnswer HoldTheDifference { get; } = new() { Code = "hold_the_difference", Text = SettingWording.HoldTheDifference };
 }

@@ -24,12 +24,12 @@ internal static class DemoCard
         }
 
         SettingAnswer set = plan.SetNow;
-        string turns = plan.Turning.EveryHours is { } hours ? $"turn every {hours} h" : "no turn";
+        string turns = plan.Turning.EveryHours is { } hours ? $"every {hours} h: {string.Join(", ", plan.Turning.At.Select(at => at.ToString("HH:mm")))}" : "not needed";
         string[] lines =
         [
             $"  Set     plenum dry bulb {set.PlenumDryBulbC:F1} °C, wet bulb {set.PlenumWetBulbC:F1} °C, difference {set.HygrometricDifferenceK:F1} K, hot air {set.HotAirSharePercent:F0} % of the mix",
             $"  For     {plan.Ready.StopHours:F1} h: ready {plan.Ready.StopAt:HH:mm}, between {plan.Ready.P10At:HH:mm} and {plan.Ready.P90At:HH:mm} in eight cases of ten",
-            $"  Turn    {turns}: {string.Join(", ", plan.Turning.At.Select(at => at.ToString("HH:mm")))}",
+            $"  Turn    {turns}",
         ];
         return string.Concat(lines.Select(line => line + Environment.NewLine));
     }

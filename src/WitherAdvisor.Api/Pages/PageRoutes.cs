@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Home;
+using WitherAdvisor.Api.Pages.Model;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Pages.Sheet;
 using WitherAdvisor.Api.Pages.Upload;
@@ -34,6 +35,7 @@ internal static class PageRoutes
         pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
         pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);
+        pages.MapGet(ModelPageEndpoints.Address, ModelPageEndpoints.Show);
         app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();
     }
 }

@@ -6,7 +6,7 @@ namespace WitherAdvisor.Advice;
 /// <param name="Leaf">What the leaf was taken to be; null where not even that could be said.</param>
 /// <param name="Assumptions">What was not known and what was taken in its place.</param>
 /// <param name="CoefficientSet">Name of the set that made it.</param>
-/// <param name="CandidatesSimulated">Plans simulated in the search for this answer.</param>
+/// <param name="CandidatesSimulated">Beds simulated for this answer: for the search, the effects and the cases that may be true.</param>
 public abstract record AdviceOutcome(
     LeafEstimate? Leaf,
     IReadOnlyList<Assumption> Assumptions,

@@ -9,6 +9,9 @@ public enum CoefficientStatus
     /// <summary>Worked out from published values.</summary>
     Derived,
 
+    /// <summary>Common practice of the trade; no published source.</summary>
+    CommonPractice,
+
     /// <summary>From memory; no source at hand.</summary>
     FromMemory,
 

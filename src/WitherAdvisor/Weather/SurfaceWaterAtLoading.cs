@@ -10,11 +10,11 @@ internal static class SurfaceWaterAtLoading
     public const double MostKgPerKg = 0.35;
 
     /// <summary>Of a weighed sample, spun or blotted (from memory).</summary>
-    private const double WeighedError = 0.02;
+    public const double WeighedError = 0.02;
 
     /// <summary>Taken where neither hand nor weather tells: between dry leaf and damp.</summary>
-    private const double AssumedKgPerKg = 0.05;
-    private const double AssumedError = 0.07;
+    public const double AssumedKgPerKg = 0.05;
+    public const double AssumedError = 0.07;
 
     public static Estimate Of(PluckedLeaf leaf, CanopyWater canopy, bool weatherIsKnown)
     {

@@ -5,20 +5,20 @@ namespace WitherAdvisor.Weather;
 /// <summary>Moisture of the leaf itself at loading, wet basis: oven-dried, from the drought it grew in, or assumed.</summary>
 internal static class TissueMoistureAtLoading
 {
-    private const double LowestWetBasis = 0.72;
-    private const double HighestWetBasis = 0.83;
+    public const double LowestWetBasis = 0.72;
+    public const double HighestWetBasis = 0.83;
 
     /// <summary>K_s of the drought that the coefficients are stated for.</summary>
-    private const double StressOfDrought = 0.3;
+    public const double StressOfDrought = 0.3;
 
     /// <summary>Third leaf and stalk: stalk has 84.6 % where leaf has 76 to 77 % (from memory), so a tenth more of it adds this.</summary>
-    private const double CoarseShift = 0.01;
+    public const double CoarseShift = 0.01;
 
     /// <summary>Of an oven-dried sample (from memory).</summary>
-    private const double OvenError = 0.01;
+    public const double OvenError = 0.01;
 
     /// <summary>Between fields under the same weather (from memory).</summary>
-    private const double FieldError = 0.01;
+    public const double FieldError = 0.01;
 
     /// <summary>Half of what the standard can shift, where nobody said which it is.</summary>
     private const double UnknownStandardError = 0.005;

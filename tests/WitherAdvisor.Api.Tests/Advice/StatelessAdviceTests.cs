@@ -117,6 +117,7 @@ public sealed class StatelessAdviceTests(RunningService service)
     {
         JsonArray cautions = (await Ask(Bodies.Advice()))["cautions"]!.AsArray();
         Assert.Contains(cautions, caution => ((string)caution!["text"]!).Contains("lock it off", StringComparison.Ordinal));
+        Assert.Contains(cautions, caution => (string?)caution!["code"] == "hold_the_difference");
     }
 
     [Fact]

@@ -55,6 +55,9 @@ public sealed class ApiDocumentTests(RunningService service)
         [
             "NoticeAnswer.allowed", "NoticeAnswer.reached", "ReliefAnswer.amount",
             "CoefficientAnswer.value", "CoefficientAnswer.least", "CoefficientAnswer.most",
+            "CardCoefficientAnswer.value", "CardCoefficientAnswer.least", "CardCoefficientAnswer.most",
+            "ConstantAnswer.value", "RangeAnswer.least", "RangeAnswer.most",
+            "SensitivityBarAnswer.low_value", "SensitivityBarAnswer.planned_value", "SensitivityBarAnswer.high_value",
         ];
         await EachField((name, field) => Assert.True(
             !Types(field).Contains("number") || field["x-unit"] is not null || unitBeside.Contains(name),

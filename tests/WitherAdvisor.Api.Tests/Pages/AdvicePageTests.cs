@@ -75,6 +75,20 @@ public sealed class AdvicePageTests
     }
 
     [Fact]
+    public async Task The_difference_is_to_be_held_when_the_night_is_another_one() => Assert.Contains(
+        SettingWording.HoldTheDifference, await PageText.Of<AdvicePage>(new { View = Sample.View() }), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task What_matters_most_for_the_batch_stands_under_why()
+    {
+        SensitivityBar bar = new("surface_water", SensitivityReach.P10ToP90, "kg/kg", 0.1, 0.2, 0.3, 10, 9, 11, null);
+
+        string page = await PageText.Of<AdvicePage>(new { View = Sample.View() with { Sensitivity = new(10, new(8, 10, 12), [bar]) } });
+
+        Assert.Contains("What matters most for this batch Water on the leaf: at 0.10 kg/kg ready 1.0 h sooner, at 0.30 kg/kg 1.0 h later.", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Why_can_be_read_aloud()
     {
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() });

@@ -2,6 +2,7 @@ using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Basis;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
 using WitherAdvisor.Weather.Review;
@@ -82,6 +83,14 @@ public sealed class EveryMemberHasWordsTests
         AllDistinct<SpellReason>(reason => SpellReasonWording.Sentence(new(spell, 0.02, reason), new SpellThresholds()));
         Spell unknown = new(SpellKind.Ordinary, null, null, null, null, null, 3.1);
         AllDistinct<SpellReason>(reason => SpellReasonWording.Sentence(new(unknown, 0, reason), new SpellThresholds()));
+    }
+
+    [Fact]
+    public void Every_part_of_the_model_every_status_and_every_reach_has_a_name()
+    {
+        AllDistinct<ModelTopic>(BasisWording.Name);
+        AllDistinct<CoefficientStatus>(BasisWording.Name);
+        AllDistinct<SensitivityReach>(SensitivityWording.Name);
     }
 
     private static void AllDistinct<T>(Func<T, string> words)

@@ -92,6 +92,17 @@ public sealed class SentencesTests
     }
 
     [Fact]
+    public void What_an_input_does_is_told_at_both_its_ends()
+    {
+        SensitivityBar bar = new("tissue_moisture", SensitivityReach.P10ToP90, "1", 0.782, 0.8, 0.818, 10, 8.8, 11.3, null);
+
+        Assert.Equal("Water in the leaf: at 78.2 % ready 1.2 h sooner, at 81.8 % 1.3 h later.", SensitivityWording.Sentence(bar, PersonUnits.Usual));
+        Assert.EndsWith("at 81.8 % not in time.", SensitivityWording.Sentence(bar with { HoursAtHigh = null }, PersonUnits.Usual), StringComparison.Ordinal);
+        SensitivityBar held = new("held_difference", SensitivityReach.P10ToP90, "K", 6.7, 7.2, 7.7, 10, 11, 9.02, null);
+        Assert.Equal("Hygrometric difference really held: at 12.1 °F ready 1.0 h later, at 13.9 °F 1.0 h sooner.", SensitivityWording.Sentence(held, Imperial));
+    }
+
+    [Fact]
     public void The_cautions_cover_what_the_trade_must_mind()
     {
         string all = string.Join(' ', Cautions.All.Select(caution => caution.Full)) + Cautions.Standing;

@@ -26,7 +26,7 @@ public sealed class AnySpellDays
         SpellKind kind = begun;
         foreach (SpellDay day in days)
         {
-            kind = SpellJudgement.Next(kind, day, PowerThreshold, Thresholds);
+            kind = SpellJudgement.Next(kind, day, PowerThreshold, Thresholds).Kind;
             yield return kind;
         }
     }

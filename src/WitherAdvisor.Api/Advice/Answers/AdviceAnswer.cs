@@ -45,7 +45,7 @@ public sealed record AdviceAnswer
     /// <example>0.1.0</example>
     public required string ModelVersion { get; init; }
 
-    /// <summary>Plans simulated in the search for this one.</summary>
+    /// <summary>Beds simulated for this answer: for the search, the effects and the cases that may be true.</summary>
     /// <example>180</example>
     public required int CandidatesSimulated { get; init; }
 }

@@ -22,7 +22,7 @@ public sealed record PlanAnswer
     /// <summary>Stages in order, without gaps, from loading to the stop.</summary>
     public required IReadOnlyList<StageAnswer> Stages { get; init; }
 
-    /// <summary>What to set as the ambient air changes: at the start of each stage and at each whole hour.</summary>
+    /// <summary>What to set as the ambient air changes: at the start of each stage and at each whole hour. If the night differs from the one foretold, hold the hygrometric difference, not the dry bulb alone.</summary>
     public required IReadOnlyList<SettingAnswer> Settings { get; init; }
 
     /// <summary>What the plan is expected to come to.</summary>

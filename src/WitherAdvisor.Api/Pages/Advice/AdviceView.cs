@@ -28,6 +28,9 @@ public sealed record AdviceView(
     /// <summary>How it stands with the site's feed when the page is drawn, sentences; null where it has none.</summary>
     public string? Feed { get; init; }
 
+    /// <summary>Which inputs matter most; null where no plan reaches its target.</summary>
+    public Sensitivity? Sensitivity { get; init; }
+
     public WallClock Clock { get; } = new(Site.TimeZone);
 
     public PersonUnits Units => Page.Units;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
@@ -27,6 +28,7 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
             SiteMapping.ToStored(batch.SiteId, input.Site), trough, batch,
             AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
+            Sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson)),
             AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
             Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };

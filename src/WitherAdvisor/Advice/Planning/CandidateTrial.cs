@@ -11,7 +11,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     private static readonly int[] TurnIntervals = [6, 4, 3, 2, 1];
 
     /// <summary>Leaf under air this little above the ambient, K, needs no cooling before rolling.</summary>
-    private const double WorthCoolingK = 2.5;
+    public const double WorthCoolingK = 2.5;
 
     private readonly SaturationTable saturation = new(problem.Night.PressurePa, problem.Night.Hours[0].Formulation);
     private readonly Dictionary<double, HeldAir> held = [];

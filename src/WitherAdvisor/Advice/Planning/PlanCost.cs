@@ -4,15 +4,15 @@ namespace WitherAdvisor.Advice.Planning;
 /// <remarks>Weights: common practice, no published source. They say what is worth what, not what is possible.</remarks>
 internal static class PlanCost
 {
-    private const double PerSquaredKelvinFromWanted = 0.25;
-    private const double PerKelvinOfSurfaceBoost = 0.25;
-    private const double PerShareOfFanSlowed = 2;
-    private const double PerHourLate = 1;
-    private const double PerHourEarly = 0.25;
-    private const double PerPointOffTarget = 1;
-    private const double PerPointOverTheSpread = 2;
-    private const double PerKWhPerKg = 0.1;
-    private const double PerTurn = 0.005;
+    public const double PerSquaredKelvinFromWanted = 0.25;
+    public const double PerKelvinOfSurfaceBoost = 0.25;
+    public const double PerShareOfFanSlowed = 2;
+    public const double PerHourLate = 1;
+    public const double PerHourEarly = 0.25;
+    public const double PerPointOffTarget = 1;
+    public const double PerPointOverTheSpread = 2;
+    public const double PerKWhPerKg = 0.1;
+    public const double PerTurn = 0.005;
 
     /// <summary>A quarter of an hour either way is on time.</summary>
     private const double OnTimeHours = 0.25;

@@ -13,19 +13,19 @@ namespace WitherAdvisor.Weather.Canopy;
 internal sealed class CanopyRun
 {
     /// <summary>Share of rain that strikes the top unit of leaf area (from memory).</summary>
-    private const double RainShare = 0.6;
+    public const double RainShare = 0.6;
 
     /// <summary>
     /// Share of the canopy's evaporation that the top layer has (from memory); of its dew too, which brings a clear
     /// calm night to the 5 to 15 % of leaf weight that practice sees.
     /// </summary>
-    private const double ExchangeShare = 0.4;
+    public const double ExchangeShare = 0.4;
 
     /// <summary>Most dew of an hour: radiation alone cannot drive more at −60 W/m² (derived).</summary>
-    private const double MostDewMmPerH = 0.05;
+    public const double MostDewMmPerH = 0.05;
 
     /// <summary>Most dew of a night (grassland has been measured at 0.14 ± 0.12 mm: Ritter et al. 2019).</summary>
-    private const double MostDewMmPerNight = 0.3;
+    public const double MostDewMmPerNight = 0.3;
 
     private const double LeastCapacityMm = 1e-6;
 

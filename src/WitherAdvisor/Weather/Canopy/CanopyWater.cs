@@ -13,13 +13,13 @@ internal sealed record CanopyWater(
     CanopyRun Best, double RainKgPerKg, double DewKgPerKg, double UnknownRainKgPerKg, double StandardDeviation)
 {
     /// <summary>One-sided area of plucked shoots, m² per kg fresh (from memory).</summary>
-    private const double LeafAreaM2PerKg = 4.5;
+    public const double LeafAreaM2PerKg = 4.5;
 
     /// <summary>Chance that it rained in hours of which nothing is known (from memory: about every third day in tea).</summary>
-    private const double ChanceOfRain = 0.35;
+    public const double ChanceOfRain = 0.35;
 
     /// <summary>Leaf called dry still carries, or does not, this much, kg/kg (from memory).</summary>
-    private const double LeastError = 0.012;
+    public const double LeastError = 0.012;
 
     /// <summary>A canopy forgets in days: the drying trials start this long before the end, hours.</summary>
     private const int TrialH = 240;

@@ -1,0 +1,35 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.ModelCard;
+
+/// <summary>Route of what matters most for a batch.</summary>
+internal static class BatchSensitivityEndpoint
+{
+    private const string NoPlan = "No plan is advised that reaches its target, so there are no hours to compare with.";
+
+    public static void MapBatchSensitivity(this RouteGroupBuilder v1) =>
+        v1.MapGet("/batches/{batch}/sensitivity", GetSensitivity).WithTags("Advice");
+
+    /// <summary>Which inputs matter most for a batch, by the inputs of its newest advice: what to weigh or measure first.</summary>
+    private static async Task<Results<Ok<BatchSensitivityAnswer>, ProblemResult>> GetSensitivity(
+        string batch, IBatchStore store, CancellationToken cancel)
+    {
+        if ((await store.ListAdvice(batch, cancel)) is not [{ } newest, ..])
+        {
+            return Problem.Unknown("batch", batch);
+        }
+
+        Sensitivity? sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson));
+        return TypedResults.Ok(new BatchSensitivityAnswer
+        {
+            Advice = newest.Id,
+            Sensitivity = sensitivity is null ? null : SensitivityMapping.ToAnswer(sensitivity),
+            Reason = sensitivity is null ? NoPlan : null,
+        });
+    }
+}

@@ -1,0 +1,26 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Demo;
+
+namespace WitherAdvisor.Api.ModelCard;
+
+/// <summary>An invented batch that shows what matters most in its weather.</summary>
+/// <param name="Id">As the invented estate names it.</param>
+/// <param name="Title">For people.</param>
+/// <param name="Sensitivity">From the model, by the recipe of any advice.</param>
+internal sealed record CardBatch(string Id, string Title, Sensitivity Sensitivity)
+{
+    /// <summary>One of rain, one of a dry windy spell.</summary>
+    public static IReadOnlyList<CardBatch> All { get; } =
+    [
+        Of("rain-wet", "Leaf that has stood in rain for days"),
+        Of("dry-windy", "Leaf of a dry windy spell"),
+    ];
+
+    private static CardBatch Of(string id, string title)
+    {
+        AdviceRequest request = AdviceRecipe.Request(AdviceRecipe.Write(InventedAdvice.Input(id)));
+        return new(id, title, SensitivityAnalysis.Of(request)
+            ?? throw new InvalidDataException($"No plan is advised for the invented batch {id}."));
+    }
+}

@@ -1,0 +1,97 @@
+using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Coefficients;
+using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Basis;
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Api.ModelCard;
+
+/// <summary>The model card as an answer.</summary>
+internal static class ModelCardMapping
+{
+    public static ModelCardAnswer Card { get; } = new()
+    {
+        ModelVersion = ModelVersion.Current,
+        CoefficientSet = new WitherCoefficients().SetName,
+        Equations = [.. ModelEquations.All.Select(Equation)],
+        Coefficients = [.. CoefficientCatalogue.All.Select(Coefficient)],
+        Spreads = [.. CoefficientSpread.All.Select(Spread)],
+        Constants = [.. ModelConstants.All.Select(Constant)],
+        Ranges = [.. DeclaredRange.All.Select(Range)],
+        Unknowns = [.. Unknown.All.Select(unknown => new UnknownAnswer { Code = unknown.Code, Text = unknown.Text })],
+        Checks = [.. ModelCheck.All.Select(Check)],
+        Reliability = Reliability(StatedReliability.Committed),
+        Sensitivities = [.. CardBatch.All.Select(Batch)],
+    };
+
+    private static EquationAnswer Equation(ModelEquation equation) => new()
+    {
+        Code = equation.Code,
+        Topic = equation.Topic,
+        Title = equation.Title,
+        Formula = equation.Formula,
+        Source = equation.Source,
+    };
+
+    private static CardCoefficientAnswer Coefficient(Coefficient one) => new()
+    {
+        Symbol = one.Symbol,
+        Name = CoefficientField.All.FirstOrDefault(field => field.Coefficient == one)?.Field.Name,
+        Unit = ShownNumber.Of(one.Default, one.Unit).Unit,
+        Value = ShownNumber.Of(one.Default, one.Unit).Value,
+        Least = ShownNumber.Of(one.Low, one.Unit).Value,
+        Most = ShownNumber.Of(one.High, one.Unit).Value,
+        Status = one.Status,
+        Source = one.Source,
+        Effect = one.Effect,
+    };
+
+    private static SpreadAnswer Spread(CoefficientSpread spread) => new()
+    {
+        Symbol = CoefficientCatalogue.All.FirstOrDefault(one => one.Name == spread.Of)?.Symbol,
+        IsOfLogarithm = spread.IsOfLogarithm,
+        Percent = ShownNumber.Of(spread.In(new()), "1").Value,
+        Meaning = spread.Meaning,
+    };
+
+    private static ConstantAnswer Constant(ModelConstant constant) => new()
+    {
+        Code = constant.Code,
+        Topic = constant.Topic,
+        Meaning = constant.Meaning,
+        Value = ShownNumber.Of(constant.Value, constant.Unit).Value,
+        Unit = ShownNumber.Of(constant.Value, constant.Unit).Unit,
+        Status = constant.Status,
+        Source = constant.Source,
+    };
+
+    private static RangeAnswer Range(DeclaredRange range) => new()
+    {
+        Field = range.Field,
+        Least = range.Least,
+        Most = range.Most,
+        Unit = range.Unit,
+    };
+
+    private static ModelCheckAnswer Check(ModelCheck check) => new()
+    {
+        Code = check.Code,
+        Text = check.Text,
+        Where = check.Where,
+    };
+
+    private static ReliabilityAnswer Reliability(StatedReliability stated) => new()
+    {
+        Batches = stated.Batches,
+        HeldPercent = stated.HeldPercent,
+        HeldIfFurtherPercent = stated.HeldIfFurtherPercent,
+        Where = ModelCheck.All.Single(check => check.Code == "reliability").Where,
+    };
+
+    private static CardBatchAnswer Batch(CardBatch batch) => new()
+    {
+        Batch = batch.Id,
+        Title = batch.Title,
+        Sensitivity = SensitivityMapping.ToAnswer(batch.Sensitivity),
+    };
+}

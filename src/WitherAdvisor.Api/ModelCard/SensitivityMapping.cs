@@ -1,0 +1,31 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.ModelCard.Answers;
+
+namespace WitherAdvisor.Api.ModelCard;
+
+/// <summary>What matters most as an answer.</summary>
+internal static class SensitivityMapping
+{
+    public static SensitivityAnswer ToAnswer(Sensitivity sensitivity) => new()
+    {
+        PlannedHours = sensitivity.PlannedHours,
+        P10Hours = sensitivity.ReadyHours.P10,
+        P90Hours = sensitivity.ReadyHours.P90,
+        Bars = [.. sensitivity.Bars.Select(Bar)],
+    };
+
+    private static SensitivityBarAnswer Bar(SensitivityBar bar) => new()
+    {
+        Code = bar.Code,
+        Reach = bar.Reach,
+        Unit = ShownNumber.Of(bar.PlannedValue, bar.Unit).Unit,
+        LowValue = ShownNumber.Of(bar.LowValue, bar.Unit).Value,
+        PlannedValue = ShownNumber.Of(bar.PlannedValue, bar.Unit).Value,
+        HighValue = ShownNumber.Of(bar.HighValue, bar.Unit).Value,
+        AtLowHours = bar.HoursAtLow,
+        AtHighHours = bar.HoursAtHigh,
+        ChangeAtLowHours = bar.ChangeAtLowHours,
+        ChangeAtHighHours = bar.ChangeAtHighHours,
+        NotReached = bar.NotReached,
+    };
+}
