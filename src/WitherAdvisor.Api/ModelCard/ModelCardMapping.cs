@@ -18,7 +18,7 @@ internal static class ModelCardMapping
         Spreads = [.. CoefficientSpread.All.Select(Spread)],
         Constants = [.. ModelConstants.All.Select(Constant)],
         Ranges = [.. DeclaredRange.All.Select(Range)],
-        Unknowns = [.. Unknown.All.Select(unknown => new UnknownAnswer { Code = unknown.Code, Text = unknown.Text })],
+        Unknowns = [.. Unknown.All.Select(unknown => new NotKnownAnswer { Code = unknown.Code, Text = unknown.Text })],
         Checks = [.. ModelCheck.All.Select(Check)],
         Reliability = Reliability(StatedReliability.Committed),
         Sensitivities = [.. CardBatch.All.Select(Batch)],

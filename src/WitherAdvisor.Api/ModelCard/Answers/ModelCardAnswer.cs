@@ -30,7 +30,7 @@ public sealed record ModelCardAnswer
     public required IReadOnlyList<RangeAnswer> Ranges { get; init; }
 
     /// <summary>What the model knows nothing of.</summary>
-    public required IReadOnlyList<UnknownAnswer> Unknowns { get; init; }
+    public required IReadOnlyList<NotKnownAnswer> Unknowns { get; init; }
 
     /// <summary>What the model is held against, and where to find it.</summary>
     public required IReadOnlyList<ModelCheckAnswer> Checks { get; init; }

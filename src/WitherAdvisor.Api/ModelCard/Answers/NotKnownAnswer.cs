@@ -1,7 +1,7 @@
 namespace WitherAdvisor.Api.ModelCard.Answers;
 
 /// <summary>Something that the model knows nothing of.</summary>
-public sealed record UnknownAnswer
+public sealed record NotKnownAnswer
 {
     /// <summary>Its name.</summary>
     /// <example>mixed_lots</example>
