@@ -88,7 +88,7 @@ public static class Advisor
         return new(
             new(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value),
             batch.GreenWeightKg / request.Trough.AreaM2,
-            request.Trough,
+            request.Trough.AsItBlows(request.Coefficients),
             style,
             request.Site.HotAirC,
             night,

@@ -29,7 +29,7 @@ internal static class SpellHistory
                 RainSum.UpTo(history.Series.Rain, end, ShortStretchH),
                 RainSum.UpTo(history.Series.Rain, end, LongStretchH),
                 stress.Mean[day],
-                day == days - 1 ? canopy.RainKgPerKg : kgPerKgPerMm * canopy.Best.RainMm[end],
+                day == days - 1 ? kgPerKgPerMm * canopy.RainMm : kgPerKgPerMm * canopy.Best.RainMm[end],
                 power.MeanUpTo(day));
             kind = SpellJudgement.Next(kind, today, threshold, thresholds);
         }

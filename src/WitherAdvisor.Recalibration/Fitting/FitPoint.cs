@@ -1,0 +1,47 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Recalibration.Fitting;
+
+/// <summary>A point of the fit with what all occasions share at it.</summary>
+internal sealed class FitPoint
+{
+    /// <summary>Step of an inner value for the derivatives of the leaf at loading.</summary>
+    public const double LeafStep = 1e-4;
+
+    /// <summary>Those that work through the leaf at loading.</summary>
+    public static readonly int[] OfLeaf = [FittedCoefficient.Retention, FittedCoefficient.DroughtMoisture, FittedCoefficient.MoistureGain];
+
+    public FitPoint(FitModel model, double[] coordinates)
+    {
+        Model = model;
+        Coordinates = coordinates;
+        Site = model.SiteAt(coordinates);
+        MovedForLeaf = Array.ConvertAll(OfLeaf, at => model.Moved(Site, at, LeafStep));
+    }
+
+    public FitModel Model { get; }
+
+    public double[] Coordinates { get; }
+
+    public WitherCoefficients Site { get; }
+
+    /// <summary>The site's set with each of <see cref="OfLeaf"/> moved by <see cref="LeafStep"/>.</summary>
+    public WitherCoefficients[] MovedForLeaf { get; }
+
+    public double GroupMoisture(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group) + 1];
+
+    /// <summary>Fills in a bed's inputs.</summary>
+    public void Inputs(Occasion occasion, LeafTold leaf, Span<double> inputs)
+    {
+        LeafState best = leaf.Best;
+        inputs[BedInput.Tissue] = best.TissueMoistureWetBasis;
+        inputs[BedInput.Surface] = best.SurfaceWaterKgPerKg;
+        inputs[BedInput.AirK] = 0;
+        inputs[BedInput.Skin] = Math.Log(Site.SkinConductanceMPerS)
+            + (occasion.Group < 0 ? 0 : Coordinates[FitModel.PlaceOf(occasion.Group)]);
+        inputs[BedInput.Film] = Math.Log(Site.BoundaryConductanceMPerS);
+        inputs[BedInput.SurfaceCapacity] = Math.Log(Site.SurfaceCapacityKgPerKg);
+        inputs[BedInput.TurnBlend] = Site.TurnBlend;
+        inputs[BedInput.Airflow] = Math.Log(Site.AirflowFactor);
+    }
+}

@@ -1,0 +1,50 @@
+using WitherAdvisor.InventedEstate;
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.SyntheticSeasons;
+
+/// <summary>What is true of one loft and its leaf, all its nights.</summary>
+/// <param name="Site">Its coefficients, airflow factor among them.</param>
+/// <param name="Groups">Logarithm of g_0 and moisture (wet basis) by which leaf of a cultivar and standard parts from them.</param>
+/// <param name="WantedDifferenceK">Hygrometric difference it holds, K.</param>
+public sealed record HiddenLoft(
+    WitherCoefficients Site, IReadOnlyDictionary<(string, LeafStandard), (double Skin, double Moisture)> Groups, double WantedDifferenceK)
+{
+    private static readonly string[] Cultivars = ["invented A", "invented B", "invented C"];
+    private static readonly LeafStandard[] Standards = [LeafStandard.Fine, LeafStandard.Medium];
+
+    /// <summary>Drawn about the defaults.</summary>
+    /// <param name="wider">Factor on every spread: 1 where sites differ from the defaults as those say.</param>
+    public static HiddenLoft Draw(SplitMix64 random, double wider = 1)
+    {
+        WitherCoefficients c = new();
+        CoefficientSpreads spreads = c.Spreads;
+        double Factor(double spread) => Math.Exp(random.Around(0, spread * wider));
+        WitherCoefficients site = c with
+        {
+            SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(spreads.SkinConductance),
+            BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(spreads.BoundaryConductance),
+            SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(spreads.SurfaceCapacity),
+            SurfaceRetention = c.SurfaceRetention * Factor(spreads.SurfaceRetention),
+            TurnBlend = Math.Clamp(random.Around(c.TurnBlend, spreads.TurnBlend * wider), 0.02, 0.98),
+            DroughtMoistureWetBasis = c.DroughtMoistureWetBasis + random.Around(0, spreads.DroughtMoistureWetBasis * wider),
+            DroughtToWetMoistureGain = c.DroughtToWetMoistureGain + random.Around(0, spreads.DroughtToWetMoistureGain * wider),
+            AirflowFactor = Factor(spreads.Airflow),
+        };
+        var groups = new Dictionary<(string, LeafStandard), (double, double)>();
+        foreach (string cultivar in Cultivars)
+        {
+            foreach (LeafStandard standard in Standards)
+            {
+                groups.Add((cultivar, standard), (random.Around(0, 0.10 * wider), random.Around(0, 0.005 * wider)));
+            }
+        }
+
+        return new(site, groups, random.NextFraction() < 0.7 ? 7.2 : 3.1);
+    }
+
+    /// <summary>Leaf of one trough: half of it of the first cultivar.</summary>
+    public static (string Cultivar, LeafStandard Standard) DrawLeaf(SplitMix64 random) => (
+        Cultivars[random.NextFraction() < 0.5 ? 0 : random.NextFraction() < 0.6 ? 1 : 2],
+        Standards[random.NextFraction() < 0.7 ? 0 : 1]);
+}
