@@ -13,7 +13,8 @@ public sealed class ExploreTests(ITestOutputHelper output)
         var watch = Stopwatch.StartNew();
         var nights = Enumerable.Range(1, 4).Select(s => LoftNight.Make(80, 730, (ulong)s)).ToArray();
         output.WriteLine($"nights {watch.Elapsed.TotalSeconds:0.0}");
-        int runs = 100;
+        int runs = int.Parse(Environment.GetEnvironmentVariable("RUNS") ?? "100");
+        var zs = new double[8]; var zz = new double[8];
         var covered = new int[8];
         var removed = new double[8];
         double genS = 0, fitS = 0; int iters = 0; int conv = 0; double scale = 0; double gross = 0, grossFound = 0, falseGross = 0;
@@ -44,6 +45,7 @@ public sealed class ExploreTests(ITestOutputHelper output)
                 double truth = f.Coordinate.Of(f.Coordinate.Inner(f.Coefficient.Of(loft.Site)));
                 double sd = Math.Sqrt(post.Covariance[k, k]);
                 if (Math.Abs(truth - post.Coordinates[k]) < 1.645 * sd) covered[k]++;
+                double zk = (post.Coordinates[k] - truth) / sd; zs[k] += zk; zz[k] += zk * zk;
                 removed[k] += 1 - sd * sd / (f.Spread * f.Spread);
             }
         }
@@ -51,7 +53,7 @@ public sealed class ExploreTests(ITestOutputHelper output)
         output.WriteLine($"gen {genS:0.0} s fit {fitS:0.0} s iterations {iters / (double)runs:0.0} converged {conv} scale {scale / runs:0.00} gross {gross} found {grossFound} false {falseGross}");
         for (int k = 0; k < 8; k++)
         {
-            output.WriteLine($"{k} covered {100.0 * covered[k] / runs:0} removed {removed[k] / runs:0.00}");
+            output.WriteLine($"{k} covered {100.0 * covered[k] / runs:0} removed {removed[k] / runs:0.00} z mean {zs[k] / runs:0.00} rms {Math.Sqrt(zz[k] / runs):0.00}");
         }
     }
 }

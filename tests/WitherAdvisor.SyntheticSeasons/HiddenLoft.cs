@@ -13,23 +13,36 @@ public sealed record HiddenLoft(
     private static readonly string[] Cultivars = ["invented A", "invented B", "invented C"];
     private static readonly LeafStandard[] Standards = [LeafStandard.Fine, LeafStandard.Medium];
 
-    /// <summary>Drawn about the defaults.</summary>
+    /// <summary>Drawn about the defaults, within the range of each coefficient.</summary>
     /// <param name="wider">Factor on every spread: 1 where sites differ from the defaults as those say.</param>
     public static HiddenLoft Draw(SplitMix64 random, double wider = 1)
     {
         WitherCoefficients c = new();
         CoefficientSpreads spreads = c.Spreads;
-        double Factor(double spread) => Math.Exp(random.Around(0, spread * wider));
+        double Hidden(string name, double spread, bool relative = true)
+        {
+            Coefficient known = CoefficientCatalogue.All.Single(one => one.Name == name);
+            while (true)
+            {
+                double off = random.Around(0, spread * wider);
+                double value = relative ? known.Default * Math.Exp(off) : known.Default + off;
+                if (value >= known.Low && value <= known.High)
+                {
+                    return value;
+                }
+            }
+        }
+
         WitherCoefficients site = c with
         {
-            SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(spreads.SkinConductance),
-            BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(spreads.BoundaryConductance),
-            SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(spreads.SurfaceCapacity),
-            SurfaceRetention = c.SurfaceRetention * Factor(spreads.SurfaceRetention),
-            TurnBlend = Math.Clamp(random.Around(c.TurnBlend, spreads.TurnBlend * wider), 0.02, 0.98),
-            DroughtMoistureWetBasis = c.DroughtMoistureWetBasis + random.Around(0, spreads.DroughtMoistureWetBasis * wider),
-            DroughtToWetMoistureGain = c.DroughtToWetMoistureGain + random.Around(0, spreads.DroughtToWetMoistureGain * wider),
-            AirflowFactor = Factor(spreads.Airflow),
+            SkinConductanceMPerS = Hidden(nameof(c.SkinConductanceMPerS), spreads.SkinConductance),
+            BoundaryConductanceMPerS = Hidden(nameof(c.BoundaryConductanceMPerS), spreads.BoundaryConductance),
+            SurfaceCapacityKgPerKg = Hidden(nameof(c.SurfaceCapacityKgPerKg), spreads.SurfaceCapacity),
+            SurfaceRetention = Hidden(nameof(c.SurfaceRetention), spreads.SurfaceRetention),
+            TurnBlend = Hidden(nameof(c.TurnBlend), spreads.TurnBlend, relative: false),
+            DroughtMoistureWetBasis = Hidden(nameof(c.DroughtMoistureWetBasis), spreads.DroughtMoistureWetBasis, relative: false),
+            DroughtToWetMoistureGain = Hidden(nameof(c.DroughtToWetMoistureGain), spreads.DroughtToWetMoistureGain, relative: false),
+            AirflowFactor = Hidden(nameof(c.AirflowFactor), spreads.Airflow),
         };
         var groups = new Dictionary<(string, LeafStandard), (double, double)>();
         foreach (string cultivar in Cultivars)

@@ -1,3 +1,5 @@
+using WitherAdvisor.Leaf;
+
 namespace WitherAdvisor.Recalibration.Fitting;
 
 /// <summary>What a bed's answer is differentiated by: places in an array of numbers.</summary>
@@ -32,6 +34,22 @@ internal static class BedInput
     /// <summary>The first of them that are a batch's own and no coefficient.</summary>
     public const int OwnCount = 3;
 
-    /// <summary>Steps of the derivatives: far above rounding, far below what the bed bends in.</summary>
-    public static ReadOnlySpan<double> Steps => [1e-3, 2e-3, 0.05, 5e-3, 5e-3, 1e-2, 1e-2, 5e-3];
+    /// <summary>
+    /// Steps of the derivatives: far above rounding, far below what the bed bends in. Below the water on the leaf S_c does nothing,
+    /// above it something, so its step is a long one.
+    /// </summary>
+    public static ReadOnlySpan<double> Steps => [1e-3, 2e-3, 0.05, 5e-3, 5e-3, 0.1, 1e-2, 5e-3];
+
+    /// <summary>Fills them in for leaf and coefficients; the logarithm by which its skin parts from those.</summary>
+    public static void Fill(Span<double> inputs, LeafState leaf, WitherCoefficients set, double skinOffset)
+    {
+        inputs[Tissue] = leaf.TissueMoistureWetBasis;
+        inputs[Surface] = leaf.SurfaceWaterKgPerKg;
+        inputs[AirK] = 0;
+        inputs[Skin] = Math.Log(set.SkinConductanceMPerS) + skinOffset;
+        inputs[Film] = Math.Log(set.BoundaryConductanceMPerS);
+        inputs[SurfaceCapacity] = Math.Log(set.SurfaceCapacityKgPerKg);
+        inputs[TurnBlend] = set.TurnBlend;
+        inputs[Airflow] = Math.Log(set.AirflowFactor);
+    }
 }

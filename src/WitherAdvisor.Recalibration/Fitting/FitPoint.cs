@@ -30,18 +30,5 @@ internal sealed class FitPoint
 
     public double GroupMoisture(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group) + 1];
 
-    /// <summary>Fills in a bed's inputs.</summary>
-    public void Inputs(Occasion occasion, LeafTold leaf, Span<double> inputs)
-    {
-        LeafState best = leaf.Best;
-        inputs[BedInput.Tissue] = best.TissueMoistureWetBasis;
-        inputs[BedInput.Surface] = best.SurfaceWaterKgPerKg;
-        inputs[BedInput.AirK] = 0;
-        inputs[BedInput.Skin] = Math.Log(Site.SkinConductanceMPerS)
-            + (occasion.Group < 0 ? 0 : Coordinates[FitModel.PlaceOf(occasion.Group)]);
-        inputs[BedInput.Film] = Math.Log(Site.BoundaryConductanceMPerS);
-        inputs[BedInput.SurfaceCapacity] = Math.Log(Site.SurfaceCapacityKgPerKg);
-        inputs[BedInput.TurnBlend] = Site.TurnBlend;
-        inputs[BedInput.Airflow] = Math.Log(Site.AirflowFactor);
-    }
+    public double GroupSkin(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group)];
 }

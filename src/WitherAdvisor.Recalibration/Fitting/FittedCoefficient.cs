@@ -39,7 +39,7 @@ internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordin
         FittedCoefficient Of(string name, double spread, bool logarithmic)
         {
             Coefficient known = CoefficientCatalogue.All.Single(one => one.Name == name);
-            return new(known, new(known.Of(prior), known.Low, known.High, logarithmic), spread);
+            return new(known, new(known.Of(prior), known.Low, known.High, logarithmic, spread), spread);
         }
     }
 }

@@ -38,7 +38,8 @@ internal sealed class GrossErrors(RecalibrationSettings settings)
             count += terms[i].Count;
         }
 
-        Scale = sum / count;
+        // However well a log fits, nobody weighs better than stated.
+        Scale = Math.Max(sum / count, 1);
     }
 
     private static double Middle(OccasionTerms[] terms)

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
 
@@ -42,15 +43,47 @@ internal readonly record struct LeafTold(
         return new(tissue, surface, tissueError, surfaceError, tissueShift, surfaceShift);
     }
 
-    /// <summary>Moisture, surface water and the batch's own standard deviations of both, by the weather alone.</summary>
+    /// <summary>Moisture, surface water and the batch's own standard deviations of both, by weather and hand.</summary>
     public static (double Tissue, double Surface, double TissueError, double SurfaceError) ByWeather(
         Occasion occasion, WitherCoefficients set)
     {
         LeafFeatures features = occasion.Wither.Features;
-        Estimate surface = features.SurfaceWaterKgPerKg(set);
+        Estimate surface = Felt(occasion.Wither.AtLoading, features, features.SurfaceWaterKgPerKg(set));
         Estimate tissue = TissueMoistureAtLoading.ByWeather(features, surface, set);
         double share = occasion.OwnLeafShare;
-        return (tissue.Value, surface.Value, share * tissue.StandardDeviation, share * surface.StandardDeviation);
+        (double water, double error) = NeverBelowNone(surface.Value, share * surface.StandardDeviation);
+        return (tissue.Value, water, share * tissue.StandardDeviation, error);
+    }
+
+    /// <summary>
+    /// Mean and standard deviation of a normal variable of which what is below 0 counts as 0: leaf called dry carries on average a
+    /// little, and a log of dry nights would else teach a thicker skin.
+    /// </summary>
+    private static (double Mean, double Deviation) NeverBelowNone(double mean, double deviation)
+    {
+        if (deviation <= 0 || mean > 6 * deviation)
+        {
+            return (mean, deviation);
+        }
+
+        double at = mean / deviation;
+        double above = Normal.CDF(0, 1, at);
+        double density = Normal.PDF(0, 1, at);
+        double held = deviation * (at * above + density);
+        double square = deviation * deviation * ((at * at + 1) * above + at * density);
+        return (held, Math.Sqrt(Math.Max(square - held * held, 0)));
+    }
+
+    /// <summary>A hand errs the same way night after night, so what it tells is this batch's and teaches nothing of the site.</summary>
+    private static Estimate Felt(LoadingReadings readings, LeafFeatures features, Estimate weather)
+    {
+        if (readings is not { Feel: { } feel, SurfaceWaterKgPerKg: null })
+        {
+            return weather;
+        }
+
+        FeltSurfaceWater felt = FeltSurfaceWater.Of(feel);
+        return features.CanopyIsKnown ? felt.With(weather) : felt.Alone();
     }
 
     private static double Shift(Observation read, double value, double error) =>

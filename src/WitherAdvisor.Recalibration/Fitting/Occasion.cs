@@ -1,7 +1,5 @@
 using WitherAdvisor.Air;
-using WitherAdvisor.Leaf;
 using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 
@@ -87,11 +85,6 @@ internal sealed class Occasion
         if (wither.AtLoading.SurfaceWaterKgPerKg is { } weighed)
         {
             yield return new(ObservationKind.LoadingSurface, weighed, errors.SurfaceWaterKgPerKg, 0);
-        }
-        else if (wither.AtLoading.Feel is { } feel)
-        {
-            FeltSurfaceWater felt = FeltSurfaceWater.Of(feel);
-            yield return new(ObservationKind.LoadingSurface, felt.Value, felt.StandardDeviation, 0);
         }
 
         if (wither.AtLoading.MoistureWetBasis is { } oven)

@@ -72,7 +72,7 @@ internal sealed class OccasionTerms
     private LeafTold Answer(FitPoint point)
     {
         LeafTold leaf = LeafTold.Of(occasion, point.Site, point.GroupMoisture(occasion.Group));
-        point.Inputs(occasion, leaf, inputs);
+        BedInput.Fill(inputs, leaf.Best, point.Site, point.GroupSkin(occasion.Group));
         BedAnswer.Predict(occasion, inputs, point.Site, BedAnswer.Fine, answers);
         for (int i = occasion.OfBed; i < Count; i++)
         {
