@@ -10,6 +10,9 @@ namespace WitherAdvisor.SyntheticSeasons;
 public sealed record HiddenLoft(
     WitherCoefficients Site, IReadOnlyDictionary<(string, LeafStandard), (double Skin, double Moisture)> Groups, double WantedDifferenceK)
 {
+    private const double ShortStyleK = 7.2;
+    private const double LongStyleK = 3.1;
+
     private static readonly string[] Cultivars = ["invented A", "invented B", "invented C"];
     private static readonly LeafStandard[] Standards = [LeafStandard.Fine, LeafStandard.Medium];
 
@@ -44,6 +47,37 @@ public sealed record HiddenLoft(
             DroughtToWetMoistureGain = Hidden(nameof(c.DroughtToWetMoistureGain), spreads.DroughtToWetMoistureGain, relative: false),
             AirflowFactor = Hidden(nameof(c.AirflowFactor), spreads.Airflow),
         };
+        return new(site, Parted(random, wider), random.NextFraction() < 0.7 ? ShortStyleK : LongStyleK);
+    }
+
+    /// <summary>A loft of which every coefficient lies so many spreads from the default, all toward faster or all toward slower withers.</summary>
+    public static HiddenLoft Apart(SplitMix64 random, double spreads, bool faster)
+    {
+        WitherCoefficients c = new();
+        CoefficientSpreads s = c.Spreads;
+        double way = faster ? spreads : -spreads;
+        return new(
+            c with
+            {
+                SkinConductanceMPerS = c.SkinConductanceMPerS * Math.Exp(way * s.SkinConductance),
+                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Math.Exp(way * s.BoundaryConductance),
+                SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Math.Exp(-way * s.SurfaceCapacity),
+                SurfaceRetention = c.SurfaceRetention * Math.Exp(-way * s.SurfaceRetention),
+                TurnBlend = c.TurnBlend + way * s.TurnBlend,
+                DroughtMoistureWetBasis = c.DroughtMoistureWetBasis - way * s.DroughtMoistureWetBasis,
+                AirflowFactor = Math.Exp(way * s.Airflow),
+            },
+            Parted(random, 1),
+            ShortStyleK);
+    }
+
+    /// <summary>Leaf of one trough: half of it of the first cultivar.</summary>
+    public static (string Cultivar, LeafStandard Standard) DrawLeaf(SplitMix64 random) => (
+        Cultivars[random.NextFraction() < 0.5 ? 0 : random.NextFraction() < 0.6 ? 1 : 2],
+        Standards[random.NextFraction() < 0.7 ? 0 : 1]);
+
+    private static Dictionary<(string, LeafStandard), (double Skin, double Moisture)> Parted(SplitMix64 random, double wider)
+    {
         var groups = new Dictionary<(string, LeafStandard), (double, double)>();
         foreach (string cultivar in Cultivars)
         {
@@ -53,11 +87,6 @@ public sealed record HiddenLoft(
             }
         }
 
-        return new(site, groups, random.NextFraction() < 0.7 ? 7.2 : 3.1);
+        return groups;
     }
-
-    /// <summary>Leaf of one trough: half of it of the first cultivar.</summary>
-    public static (string Cultivar, LeafStandard Standard) DrawLeaf(SplitMix64 random) => (
-        Cultivars[random.NextFraction() < 0.5 ? 0 : random.NextFraction() < 0.6 ? 1 : 2],
-        Standards[random.NextFraction() < 0.7 ? 0 : 1]);
 }

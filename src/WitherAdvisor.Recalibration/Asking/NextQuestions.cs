@@ -55,7 +55,7 @@ internal sealed class NextQuestions
         double drop = Math.Max(1 - after / before, 0);
         return new(
             question.Code, spell, drop, Math.Sqrt(before), Math.Sqrt(after),
-            $"On {Name(spell)} leaf: {question.What}. One such measurement narrows what the coefficients leave open of the ready time from ±{Math.Sqrt(before):0.0%} to ±{Math.Sqrt(after):0.0%}.");
+            $"On {Name(spell)} leaf: {question.What}. The coefficients leave the ready time open by ±{Math.Sqrt(before):0.0%}; one such measurement removes {drop:0.0%} of that variance.");
     }
 
     /// <summary>Kalman (1960): the covariance after a measurement.</summary>

@@ -41,7 +41,7 @@ internal static class HeldOutTrial
         Parallel.For(0, later.Length, parallel, i => tried[i] = new(
             later[i].Wither.HoursOnTrough,
             SetOnTrial.Found(later[i], ObservationKind.FinalMoisture),
-            [Prediction.By(site, later[i]), Prediction.By(groups, later[i]), Prediction.By(used, later[i]), new(averages.Hours(later[i]), null)]));
+            [Prediction.By(groups, later[i]), Prediction.By(site, later[i]), Prediction.By(used, later[i]), new(averages.Hours(later[i]), null)]));
 
         double bound = Bound(tried);
         Tried[] explained = [.. tried.Where(one => one.Nearest() <= bound)];

@@ -18,6 +18,7 @@ internal static class LearnedSets
         Coefficient moisture = learned.Fitted(FittedCoefficient.DroughtMoisture).Coefficient;
         return site with
         {
+            Spreads = LearnedSpreads.OfGroup(learned, group, site.Spreads),
             SkinConductanceMPerS = Math.Clamp(site.SkinConductanceMPerS * Math.Exp(learned.Offset(group, 0).Value), skin.Low, skin.High),
             DroughtMoistureWetBasis = Math.Clamp(
                 site.DroughtMoistureWetBasis + learned.Offset(group, 1).Value, moisture.Low, moisture.High),

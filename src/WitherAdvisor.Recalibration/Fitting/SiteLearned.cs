@@ -97,6 +97,19 @@ internal sealed class SiteLearned
         return (value, Math.Sqrt(gradient * (posterior.Covariance * gradient)));
     }
 
+    /// <summary>How far leaf of the log's mix lies from the mix's mean, standard deviation: logarithm of g_0 (0) or moisture (1).</summary>
+    public double SpreadOfGroups(int which)
+    {
+        double sum = 0;
+        for (int group = 0; group < mix.Length; group++)
+        {
+            (double value, double deviation) = Offset(group, which);
+            sum += mix[group] * (value * value + deviation * deviation);
+        }
+
+        return Math.Sqrt(sum);
+    }
+
     private double OffsetOf(int at)
     {
         double sum = 0;

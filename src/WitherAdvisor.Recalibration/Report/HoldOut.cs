@@ -8,8 +8,8 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="Fitted">Earlier outcomes.</param>
 /// <param name="HeldOut">Later outcomes.</param>
 /// <param name="Unexplained">Of those, left out of the comparison: no set and no average comes near them.</param>
-/// <param name="Proposed">By the site's set alone.</param>
-/// <param name="ProposedByGroup">By the sets of cultivar and standard.</param>
+/// <param name="Proposed">By the proposed sets of cultivar and standard, the site's where nobody said either.</param>
+/// <param name="ProposedSiteAlone">By the site's proposed set for all leaf.</param>
 /// <param name="Current">By the set in use.</param>
 /// <param name="Averages">By a table of mean hours of spell and standard; it knows no moisture.</param>
 public sealed record HoldOut(
@@ -18,6 +18,6 @@ public sealed record HoldOut(
     int HeldOut,
     int Unexplained,
     SetErrors Proposed,
-    SetErrors ProposedByGroup,
+    SetErrors ProposedSiteAlone,
     SetErrors Current,
     SetErrors Averages);

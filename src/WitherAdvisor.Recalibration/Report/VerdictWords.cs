@@ -12,7 +12,7 @@ internal static class VerdictWords
                 $"{used} of at least {fewest} outcomes: too few to tell a loft from one odd night. The proposal is what was believed before any outcome.", null);
         }
 
-        if (holdOut is not { Proposed.MeanAbsoluteHours: { } proposed, Current.MeanAbsoluteHours: { } current, Averages.MeanAbsoluteHours: { } averages })
+        if (holdOut is not { Proposed.MeanAbsoluteHours: { } proposed, ProposedSiteAlone.MeanAbsoluteHours: { } alone, Current.MeanAbsoluteHours: { } current, Averages.MeanAbsoluteHours: { } averages })
         {
             return new(
                 VerdictKind.TooFewOutcomes,
@@ -23,7 +23,7 @@ internal static class VerdictWords
         double reduction = 1 - proposed / current;
         return new(
             better ? VerdictKind.BetterThanCurrent : VerdictKind.NotBetter,
-            $"{(better ? "Better than the current set" : "Not better than the current set")} on {holdOut.Proposed.ReadyTimes} outcomes it had not seen: the ready time is off by {proposed:0.00} h on average, against {current:0.00} h by the current set and {averages:0.00} h by a table of averages.",
+            $"{(better ? "Better than the current set" : "Not better than the current set")} on {holdOut.Proposed.ReadyTimes} outcomes it had not seen: the ready time is off by {proposed:0.00} h on average, against {current:0.00} h by the current set and {averages:0.00} h by a table of averages; by the site's set for all leaf {alone:0.00} h.",
             reduction);
     }
 }
