@@ -6,7 +6,8 @@ namespace WitherAdvisor.Recalibration.Fitting;
 /// <param name="Coefficient">What it is.</param>
 /// <param name="Coordinate">As the fit sees it.</param>
 /// <param name="Spread">Its prior standard deviation, in the coordinate.</param>
-internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordinate Coordinate, double Spread)
+/// <param name="IsLogarithmic">Whether the coordinate is near a logarithm.</param>
+internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordinate Coordinate, double Spread, bool IsLogarithmic)
 {
     public const int Skin = 0;
     public const int Film = 1;
@@ -39,7 +40,7 @@ internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordin
         FittedCoefficient Of(string name, double spread, bool logarithmic)
         {
             Coefficient known = CoefficientCatalogue.All.Single(one => one.Name == name);
-            return new(known, new(known.Of(prior), known.Low, known.High, logarithmic, spread), spread);
+            return new(known, new(known.Of(prior), known.Low, known.High, logarithmic, spread), spread, logarithmic);
         }
     }
 }
