@@ -60,13 +60,19 @@ internal sealed class OccasionTerms
     public double Distance { get; private set; }
 
     /// <summary>Residuals and slopes at a point.</summary>
-    public void Linearise(FitPoint point)
+    /// <param name="point">In the fit's coordinates.</param>
+    /// <param name="holdBedSlopes">Whether the bed's own slopes are kept from the last time.</param>
+    public void Linearise(FitPoint point, bool holdBedSlopes = false)
     {
         ownNext.CopyTo(own, 0);
         LeafTold leaf = Answer(point);
         (ownDeviations[BedInput.Tissue], ownDeviations[BedInput.Surface], ownDeviations[BedInput.AirK]) =
             (leaf.TissueError, leaf.SurfaceError, occasion.AirErrorK);
-        ByInputs(point.Site);
+        if (!holdBedSlopes)
+        {
+            ByInputs(point.Site);
+        }
+
         Factorise();
         SlopesAt(point);
         Whiten(Residuals);

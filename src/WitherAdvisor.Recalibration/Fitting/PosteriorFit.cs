@@ -6,7 +6,10 @@ namespace WitherAdvisor.Recalibration.Fitting;
 internal sealed class PosteriorFit
 {
     /// <summary>A step this small beside every standard deviation is none.</summary>
-    private const double SmallStep = 0.01;
+    private const double SmallStep = 0.05;
+
+    /// <summary>From here on the bed's slopes are those of the step before: they no longer change, and they cost nine beds of ten.</summary>
+    private const double NearStep = 0.3;
 
     /// <summary>A first look at this many occasions finds the neighbourhood of the answer at a fraction of the cost.</summary>
     private const int FirstLook = 800;
@@ -44,14 +47,16 @@ internal sealed class PosteriorFit
         var point = new FitPoint(model, start);
         bool converged = false;
         int iteration = 0;
-        NormalEquations equations = Linearised(point, terms, errors);
+        bool near = false;
+        NormalEquations equations = Linearised(point, terms, errors, near);
         while (!converged && iteration < settings.MostIterations)
         {
             double scaleBefore = errors.Scale;
             (FitPoint next, double largest) = Step(point, terms, errors, equations);
             point = next;
             iteration++;
-            equations = Linearised(point, terms, errors);
+            near |= largest < NearStep;
+            equations = Linearised(point, terms, errors, near);
             converged = largest < SmallStep && Math.Abs(Math.Log(errors.Scale / scaleBefore)) < SmallStep;
             stepped?.Invoke(iteration);
         }
@@ -60,9 +65,9 @@ internal sealed class PosteriorFit
         return new(model, point.Coordinates, covariance, errors.Scale, errors.Sound, iteration, converged);
     }
 
-    private NormalEquations Linearised(FitPoint point, OccasionTerms[] terms, GrossErrors errors)
+    private NormalEquations Linearised(FitPoint point, OccasionTerms[] terms, GrossErrors errors, bool near)
     {
-        Parallel.ForEach(terms, parallel, one => one.Linearise(point));
+        Parallel.ForEach(terms, parallel, one => one.Linearise(point, holdBedSlopes: near));
         errors.Weigh(terms);
         return NormalEquations.Of(point, terms, errors);
     }
@@ -80,7 +85,7 @@ internal sealed class PosteriorFit
             Vector<double> step = damped.Cholesky().Solve(equations.Pull);
             double largest = Largest(step, equations.Curvature);
             var next = new FitPoint(model, [.. point.Coordinates.Select((at, i) => at + step[i])]);
-            if (largest < SmallStep || Height(next, errors, DistancesAt(next, terms)) < height)
+            if (largest < NearStep || Height(next, errors, DistancesAt(next, terms)) < height)
             {
                 return (next, largest);
             }
