@@ -23,6 +23,7 @@ internal static class HeldOutTrial
         return heldOut >= FewestHeldOut && occasions - heldOut >= settings.FewestOutcomes ? occasions - heldOut : null;
     }
 
+    /// <summary>The latest outcomes by each set.</summary>
     /// <param name="occasions">All, oldest first.</param>
     /// <param name="learned">From the earlier ones.</param>
     /// <param name="fitted">How many those are.</param>

@@ -18,6 +18,7 @@ internal static class LearnedSpreads
     /// <summary>The same of a moisture, wet basis.</summary>
     private const double LeastMoisture = 0.002;
 
+    /// <summary>Those of the site's set.</summary>
     /// <param name="learned">Of the site.</param>
     /// <param name="occasions">For the drought that the log has seen.</param>
     /// <param name="readyGradients">Change of the logarithm of ready time with the site's coordinates, one column for each typical batch.</param>
