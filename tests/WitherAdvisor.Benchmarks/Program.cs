@@ -10,6 +10,11 @@ using Perfolizer.Horology;
 using WitherAdvisor.Benchmarks;
 
 const string Short = "--short";
+if (args.Contains("--recalibration"))
+{
+    RecalibrationTimes.Print();
+    return;
+}
 
 // In this very process: a build and a start for each benchmark would take longer than the benchmarks.
 Job job = (args.Contains(Short)

@@ -54,7 +54,7 @@ public sealed record SyntheticBatch(AdviceRequest Request, HiddenTruth Truth, Le
             Math.Max(estimate.SurfaceWaterKgPerKg.Value + truth.SurfaceShiftKgPerKg, 0));
     }
 
-    private static SurfaceFeel Felt(double kgPerKg) => kgPerKg switch
+    internal static SurfaceFeel Felt(double kgPerKg) => kgPerKg switch
     {
         < 0.025 => SurfaceFeel.Dry,
         < 0.105 => SurfaceFeel.Damp,

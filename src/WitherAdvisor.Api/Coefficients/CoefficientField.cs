@@ -22,6 +22,7 @@ internal sealed record CoefficientField(Coefficient Coefficient, FieldShape Fiel
         Pair(nameof(WitherCoefficients.CanopyCapacityMm), nameof(CoefficientsInput.CanopyCapacityMm)),
         Pair(nameof(WitherCoefficients.DroughtMoistureWetBasis), nameof(CoefficientsInput.DroughtMoistureWetBasisPercent)),
         Pair(nameof(WitherCoefficients.DroughtToWetMoistureGain), nameof(CoefficientsInput.DroughtToWetMoistureGainPoints)),
+        Pair(nameof(WitherCoefficients.AirflowFactor), nameof(CoefficientsInput.AirflowFactorPercent)),
     ];
 
     public NumberShape Range => (NumberShape)Field.Shape;

@@ -59,4 +59,9 @@ public sealed record CoefficientsInput
     /// <example>6</example>
     [Measured(2, 10)]
     public double? DroughtToWetMoistureGainPoints { get; init; }
+
+    /// <summary>True airflow of the trough over what it is said to have; 100 when left out.</summary>
+    /// <example>100</example>
+    [Measured(50, 150)]
+    public double? AirflowFactorPercent { get; init; }
 }

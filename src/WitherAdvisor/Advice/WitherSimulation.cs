@@ -36,7 +36,7 @@ public static class WitherSimulation
     private static BedSetup Bed(SimulationRequest request, Night night) => new(
         request.Leaf,
         request.Leaf.DryMatterKg(request.GreenWeightKg) / request.Trough.AreaM2,
-        request.Trough.AirflowM3PerSM2 * request.FanShare,
+        request.Trough.AsItBlows(request.Coefficients).AirflowM3PerSM2 * request.FanShare,
         night.PressurePa,
         new SaturationTable(night.PressurePa, night.Hours[0].Formulation),
         request.Coefficients,
@@ -62,7 +62,7 @@ public static class WitherSimulation
             from = stage.ToHour;
         }
 
-        double flow = request.Trough.AirflowM3PerSM2 * request.Trough.AreaM2 * request.FanShare;
+        double flow = request.Trough.AsItBlows(request.Coefficients).AirflowM3PerSM2 * request.Trough.AreaM2 * request.FanShare;
         return AirSettings.For(night, [.. fixedBy.Keys], (stage, air) => Plenum(fixedBy[stage], air), request.Site.HotAirC, flow);
     }
 

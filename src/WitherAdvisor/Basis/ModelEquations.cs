@@ -34,7 +34,7 @@ public static class ModelEquations
             $"m = m_dry + Δm (K_s − k)/(1 − k) + shift of the leaf standard − loss on the way, k = {TissueMoistureAtLoading.StressOfDrought}", "Common practice, no published source: straight between a drought and rains"),
         new("canopy_store", ModelTopic.Weather, "Water on the leaf of the bush, mm per leaf area",
             "dC/dt = share of rain + dew − share of E_p (C/C_max)^(2/3), 0 ≤ C ≤ C_max", "Interception store of the kind of Rutter et al. 1971, wet part after Deardorff 1978"),
-        new("surface_water", ModelTopic.Weather, "Water on plucked leaf, kg/kg", $"S = r · {CanopyWater.LeafAreaM2PerKg} m²/kg · C − loss on the way", "From memory; r is fitted"),
+        new("surface_water", ModelTopic.Weather, "Water on plucked leaf, kg/kg", $"S = r · {CarriedWater.LeafAreaM2PerKg} m²/kg · C − loss on the way", "From memory; r is fitted"),
 
         new("deficit", ModelTopic.Bed, "What the air in a layer can take up, Pa", "D = max(p_ws(T) − p_w, 0)", "Definition"),
         new("wet_fraction", ModelTopic.Bed, "Wet share of the leaf", "f = min(1, S/S_c)^(2/3)", "Deardorff 1978, J. Geophys. Res. 83"),

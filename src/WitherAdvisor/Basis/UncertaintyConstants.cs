@@ -18,7 +18,7 @@ internal static class UncertaintyConstants
         Remembered("unknown_night", "The same where the day before is taken for it", UncertainSpreads.UnknownAirK, "K"),
         Remembered("weighed_surface_water", "Water on the leaf, weighed", SurfaceWaterAtLoading.WeighedError, "kg/kg"),
         Remembered("unknown_surface_water", "Water on the leaf, where nothing tells of it", SurfaceWaterAtLoading.AssumedError, "kg/kg"),
-        Remembered("least_surface_water", "Water on the leaf from the weather, at least", CanopyWater.LeastError, "kg/kg"),
+        Remembered("least_surface_water", "Water on the leaf from the weather, at least", CarriedWater.LeastError, "kg/kg"),
         Remembered("oven_moisture", "Moisture in the leaf, oven-dried, wet basis", TissueMoistureAtLoading.OvenError, ModelConstant.MoisturePoints),
         Remembered("field_moisture", "Moisture in the leaf, one field and another, wet basis", TissueMoistureAtLoading.FieldError, ModelConstant.MoisturePoints),
         Remembered("loss_on_the_way_share", "Loss between plucking and trough, as a share of it", FieldToTrough.RelativeError, "1"),

@@ -19,7 +19,7 @@ internal static class WeatherConstants
         new("exchange_share", Topic, "Share of the canopy's evaporation and dew that the top leaf has", CanopyRun.ExchangeShare, "1", CoefficientStatus.FromMemory, "From memory"),
         new("most_dew_of_an_hour", Topic, "Most dew of an hour", CanopyRun.MostDewMmPerH, "mm", CoefficientStatus.Derived, "What −60 W/m² of radiation can drive"),
         new("most_dew_of_a_night", Topic, "Most dew of a night", CanopyRun.MostDewMmPerNight, "mm", CoefficientStatus.Derived, "Grassland measured at 0.14 ± 0.12 mm (Ritter et al. 2019)"),
-        new("plucked_leaf_area", Topic, "One-sided area of plucked shoots", CanopyWater.LeafAreaM2PerKg, "m²/kg fresh", CoefficientStatus.FromMemory, "From memory"),
+        new("plucked_leaf_area", Topic, "One-sided area of plucked shoots", CarriedWater.LeafAreaM2PerKg, "m²/kg fresh", CoefficientStatus.FromMemory, "From memory"),
         new("most_surface_water", Topic, "Most water that plucked leaf holds", SurfaceWaterAtLoading.MostKgPerKg, "kg/kg", CoefficientStatus.FromMemory, "From memory: above it water runs off"),
         new("assumed_surface_water", Topic, "Water on the leaf where nothing tells of it", SurfaceWaterAtLoading.AssumedKgPerKg, "kg/kg", CoefficientStatus.FromMemory, "Between dry leaf and damp"),
         new("lowest_moisture", Topic, "Lowest moisture in fresh leaf, wet basis", TissueMoistureAtLoading.LowestWetBasis, "1", CoefficientStatus.Derived, "Under the published range of fresh leaf (74 to 83 %, Tocklai)"),

@@ -61,5 +61,10 @@ public static class CoefficientCatalogue
             "How much wetter leaf is when the soil lacks nothing.",
             set => set.DroughtToWetMoistureGain,
             (set, value) => set with { DroughtToWetMoistureGain = value }),
+        new(nameof(WitherCoefficients.AirflowFactor), "a", "1", 0.5, 1.5, CoefficientStatus.Fitted,
+            "A trough has the airflow it is said to have until its outcomes tell otherwise.",
+            "True airflow over the stated: how much air takes up the leaf's water.",
+            set => set.AirflowFactor,
+            (set, value) => set with { AirflowFactor = value }),
     ];
 }

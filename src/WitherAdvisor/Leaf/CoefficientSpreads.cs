@@ -21,6 +21,12 @@ public sealed record CoefficientSpreads
     /// <summary>Of the moisture that a drought leaves, wet basis (not of a logarithm).</summary>
     public double DroughtMoistureWetBasis { get; init; } = 0.01;
 
+    /// <summary>Of the moisture gained from drought to no stress, wet basis (not of a logarithm).</summary>
+    public double DroughtToWetMoistureGain { get; init; } = 0.01;
+
+    /// <summary>Of β (not of a logarithm).</summary>
+    public double TurnBlend { get; init; } = 0.15;
+
     /// <summary>Of the airflow that a trough is said to have.</summary>
     public double Airflow { get; init; } = 0.08;
 }

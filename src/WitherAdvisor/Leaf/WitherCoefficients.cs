@@ -40,6 +40,9 @@ public sealed record WitherCoefficients
     /// <summary>What tissue moisture (wet basis) gains from that drought to no stress at all (K_s = 1).</summary>
     public double DroughtToWetMoistureGain { get; init; } = 0.06;
 
+    /// <summary>True airflow of the site's troughs over what they are said to have.</summary>
+    public double AirflowFactor { get; init; } = 1;
+
     /// <summary>How far the truth may lie from this set.</summary>
     public CoefficientSpreads Spreads { get; init; } = new();
 }

@@ -1,3 +1,5 @@
+using WitherAdvisor.Leaf;
+
 namespace WitherAdvisor.Troughs;
 
 /// <summary>A withering trough and its fan.</summary>
@@ -15,4 +17,8 @@ public sealed record Trough(
     public const double UsualAirflowM3PerSM2 = 0.2286;
 
     public const double UsualMostLoadKgPerM2 = 35;
+
+    /// <summary>The trough as it truly blows, by what the site's outcomes taught.</summary>
+    public Trough AsItBlows(WitherCoefficients coefficients) =>
+        this with { AirflowM3PerSM2 = AirflowM3PerSM2 * coefficients.AirflowFactor };
 }

@@ -37,11 +37,11 @@ internal static class FieldToTrough
     /// How much of the loss the water on the leaf bore, kg/kg: it goes first, so leaf that comes in wet lost none of
     /// its own.
     /// </summary>
-    public static double TakenFromSurfaceKgPerKg(PluckedLeaf leaf, Estimate surface)
+    public static double TakenFromSurfaceKgPerKg(double hours, Estimate surface)
     {
         if (surface.Origin is EstimateOrigin.Measured or EstimateOrigin.ByFeel)
         {
-            return LossKgPerKg(Hours(leaf)) * Math.Min(surface.Value / HardlyWetKgPerKg, 1);
+            return LossKgPerKg(hours) * Math.Min(surface.Value / HardlyWetKgPerKg, 1);
         }
 
         foreach (Contribution piece in surface.Contributions)

@@ -22,17 +22,21 @@ public static class LeafFromWeather
         WitherCoefficients coefficients,
         SpellThresholds? thresholds = null)
     {
-        LeafHistory history = LeafHistory.Of(site, readings, rainTotals, leaf);
-        HistoryGaps gaps = HistoryGaps.Of(history.Series);
-        WaterStressHistory stress = WaterStressHistory.Of(
-            history.Demand, history.Series.Rain, RootZone.Tea, gaps.EvaporationError);
-        CanopyWater canopy = CanopyWater.Of(history, coefficients, gaps.EvaporationError);
-
-        Estimate surface = SurfaceWaterAtLoading.Of(leaf, canopy, gaps.TellsOfLeaf);
-        Estimate tissue = TissueMoistureAtLoading.Of(
-            leaf, stress.LastMean, stress.LastError, FieldToTrough.TakenFromSurfaceKgPerKg(leaf, surface), gaps.TellsOfSoil, coefficients);
+        LeafWeather weather = LeafWeather.Of(site, readings, rainTotals, leaf, coefficients.CanopyCapacityMm);
+        Estimate surface = SurfaceWaterAtLoading.Of(leaf, weather.Features, coefficients);
+        Estimate tissue = TissueMoistureAtLoading.Of(leaf, weather.Features, surface, coefficients);
         Spell spell = SpellHistory.Of(
-            history, stress, canopy, CanopyWater.KgPerKgPerMm(coefficients), thresholds ?? new SpellThresholds());
-        return new(surface, tissue, spell, MissingWeather.Of(history.Series, gaps, spell));
+            weather.History, weather.Stress, weather.Canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds ?? new SpellThresholds());
+        return new(surface, tissue, spell, MissingWeather.Of(weather.History.Series, weather.Gaps, spell));
     }
+
+    /// <summary>The same before any coefficient that is learned.</summary>
+    /// <param name="canopyCapacityMm">C_max, which is not.</param>
+    public static LeafFeatures Features(
+        Site site,
+        IReadOnlyList<WeatherReading> readings,
+        IReadOnlyList<RainTotal> rainTotals,
+        PluckedLeaf leaf,
+        double canopyCapacityMm) =>
+        LeafWeather.Of(site, readings, rainTotals, leaf, canopyCapacityMm).Features;
 }

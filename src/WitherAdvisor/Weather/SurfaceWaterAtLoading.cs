@@ -1,5 +1,4 @@
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather.Canopy;
 
 namespace WitherAdvisor.Weather;
 
@@ -16,7 +15,7 @@ internal static class SurfaceWaterAtLoading
     public const double AssumedKgPerKg = 0.05;
     public const double AssumedError = 0.07;
 
-    public static Estimate Of(PluckedLeaf leaf, CanopyWater canopy, bool weatherIsKnown)
+    public static Estimate Of(PluckedLeaf leaf, LeafFeatures features, WitherCoefficients coefficients)
     {
         if (leaf.MeasuredSurfaceWaterKgPerKg is double weighed && double.IsFinite(weighed))
         {
@@ -26,32 +25,32 @@ internal static class SurfaceWaterAtLoading
         if (leaf.SurfaceFeel is SurfaceFeel feel)
         {
             FeltSurfaceWater felt = FeltSurfaceWater.Of(feel);
-            return weatherIsKnown ? felt.With(FromWeather(leaf, canopy)) : felt.Alone();
+            return features.CanopyIsKnown ? felt.With(ByWeather(features, coefficients)) : felt.Alone();
         }
 
-        return weatherIsKnown ? FromWeather(leaf, canopy) : Assumed(leaf);
+        return ByWeather(features, coefficients);
     }
 
-    /// <summary>Water lost on the way, kg/kg: no more than there is.</summary>
-    private static double Lost(PluckedLeaf leaf, Pieces pieces) =>
-        Math.Min(FieldToTrough.LossKgPerKg(FieldToTrough.Hours(leaf)), pieces.Sum);
-
-    private static Estimate FromWeather(PluckedLeaf leaf, CanopyWater canopy)
+    /// <summary>By the weather alone; a usual value where too little of it is known.</summary>
+    public static Estimate ByWeather(LeafFeatures features, WitherCoefficients coefficients)
     {
+        if (!features.CanopyIsKnown)
+        {
+            return Carried(features, new Pieces().Add("assumed", AssumedKgPerKg), AssumedError, EstimateOrigin.Assumed);
+        }
+
+        CarriedWater water = CarriedWater.Of(features, coefficients);
         Pieces pieces = new Pieces()
-            .Add("rain", canopy.RainKgPerKg)
-            .Add("dew", canopy.DewKgPerKg)
-            .Add("unknown_rain", canopy.UnknownRainKgPerKg)
+            .Add("rain", water.RainKgPerKg)
+            .Add("dew", water.DewKgPerKg)
+            .Add("unknown_rain", water.UnknownRainKgPerKg)
             .HoldWithin(0, MostKgPerKg);
-        return Carried(leaf, pieces, canopy.StandardDeviation, EstimateOrigin.FromWeather);
+        return Carried(features, pieces, water.StandardDeviation, EstimateOrigin.FromWeather);
     }
 
-    private static Estimate Assumed(PluckedLeaf leaf) =>
-        Carried(leaf, new Pieces().Add("assumed", AssumedKgPerKg), AssumedError, EstimateOrigin.Assumed);
-
-    private static Estimate Carried(PluckedLeaf leaf, Pieces pieces, double error, EstimateOrigin origin)
+    private static Estimate Carried(LeafFeatures features, Pieces pieces, double error, EstimateOrigin origin)
     {
-        double lost = Lost(leaf, pieces);
+        double lost = Math.Min(FieldToTrough.LossKgPerKg(features.HoursFromField), pieces.Sum);
         double lossError = FieldToTrough.RelativeError * lost;
         return pieces.Add(FieldToTrough.Code, -lost)
             .HoldWithin(0, MostKgPerKg)

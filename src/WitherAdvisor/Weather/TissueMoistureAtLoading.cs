@@ -24,34 +24,32 @@ internal static class TissueMoistureAtLoading
     private const double UnknownStandardError = 0.005;
 
     /// <summary>The best that is known of it.</summary>
-    /// <param name="stress">K_s.</param>
-    /// <param name="stressError">Its standard deviation.</param>
-    /// <param name="surfaceLost">Water the surface gave up on the way, kg/kg: only what is left to lose comes from the tissue.</param>
-    /// <param name="weatherIsKnown">Whether K_s rests on rain that somebody knew.</param>
-    public static Estimate Of(
-        PluckedLeaf leaf, double stress, double stressError, double surfaceLost, bool weatherIsKnown, WitherCoefficients coefficients)
-    {
-        if (leaf.MeasuredMoistureWetBasis is double oven && oven is > 0 and < 1)
-        {
-            return new(oven, OvenError, EstimateOrigin.Measured, []);
-        }
+    /// <param name="surface">Water on the leaf at loading: it goes first, so only what is left to lose comes from the tissue.</param>
+    public static Estimate Of(PluckedLeaf leaf, LeafFeatures features, Estimate surface, WitherCoefficients coefficients) =>
+        leaf.MeasuredMoistureWetBasis is double oven && oven is > 0 and < 1
+            ? new(oven, OvenError, EstimateOrigin.Measured, [])
+            : ByWeather(features, surface, coefficients);
 
+    /// <summary>By the drought it grew in.</summary>
+    public static Estimate ByWeather(LeafFeatures features, Estimate surface, WitherCoefficients coefficients)
+    {
         double perStress = coefficients.DroughtToWetMoistureGain / (1 - StressOfDrought);
         Pieces pieces = new Pieces()
             .Add("wet_season", coefficients.DroughtMoistureWetBasis + coefficients.DroughtToWetMoistureGain)
-            .Add("drought", -perStress * (1 - stress))
-            .Add("standard", leaf.Standard == LeafStandard.Coarse ? CoarseShift : 0)
+            .Add("drought", -perStress * (1 - features.WaterStress))
+            .Add("standard", features.Standard == LeafStandard.Coarse ? CoarseShift : 0)
             .HoldWithin(LowestWetBasis, HighestWetBasis);
-        double lost = Math.Max(FieldToTrough.LossKgPerKg(FieldToTrough.Hours(leaf)) - surfaceLost, 0);
+        double surfaceLost = FieldToTrough.TakenFromSurfaceKgPerKg(features.HoursFromField, surface);
+        double lost = Math.Max(FieldToTrough.LossKgPerKg(features.HoursFromField) - surfaceLost, 0);
         double lossShift = FieldToTrough.MoistureAfterWetBasis(pieces.Sum, lost) - pieces.Sum;
         pieces.Add(FieldToTrough.Code, lossShift);
 
-        double standardError = leaf.Standard is null ? UnknownStandardError : 0;
+        double standardError = features.Standard is null ? UnknownStandardError : 0;
         return pieces.ToEstimate(
             Root(
-                perStress * stressError, coefficients.Spreads.DroughtMoistureWetBasis, FieldError, standardError,
-                FieldToTrough.RelativeError * lossShift),
-            weatherIsKnown ? EstimateOrigin.FromWeather : EstimateOrigin.Assumed);
+                perStress * features.WaterStressStandardDeviation, coefficients.Spreads.DroughtMoistureWetBasis, FieldError,
+                standardError, FieldToTrough.RelativeError * lossShift),
+            features.SoilIsKnown ? EstimateOrigin.FromWeather : EstimateOrigin.Assumed);
     }
 
     private static double Root(params ReadOnlySpan<double> parts)

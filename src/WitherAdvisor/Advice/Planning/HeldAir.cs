@@ -10,9 +10,10 @@ internal sealed class HeldAir
     private const double UnheatedK = 0.05;
 
     private readonly InletAir[] hours;
+    private readonly AirByHour byHour;
     private readonly Night night;
 
-    private HeldAir(Night night, InletAir[] hours) => (this.night, this.hours) = (night, hours);
+    private HeldAir(Night night, InletAir[] hours) => (this.night, this.hours, byHour) = (night, hours, new(hours));
 
     private HeldAir(Night night, Func<AirState, AirState> plenum)
         : this(night, [.. night.Hours.Select(ambient => new InletAir(plenum(ambient).DryBulbC, ambient.HumidityRatio))])
@@ -51,10 +52,5 @@ internal sealed class HeldAir
     }
 
     /// <summary>Air under the mesh at an hour from loading.</summary>
-    public InletAir At(double hour)
-    {
-        double place = Math.Clamp(hour, 0, hours.Length - 1);
-        int i = Math.Min((int)place, Math.Max(hours.Length - 2, 0));
-        return InletAir.Between(hours[i], hours[Math.Min(i + 1, hours.Length - 1)], place - i);
-    }
+    public InletAir At(double hour) => byHour.At(hour);
 }

@@ -39,7 +39,7 @@ internal sealed record PlanBasis(
         return new(
             new(Leaf.TissueMoistureWetBasis.Value, Leaf.SurfaceWaterKgPerKg.Value),
             batch.GreenWeightKg / request.Trough.AreaM2,
-            request.Trough,
+            request.Trough.AsItBlows(request.Coefficients),
             style,
             request.Site.HotAirC,
             night,

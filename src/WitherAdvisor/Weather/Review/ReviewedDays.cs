@@ -26,8 +26,8 @@ internal sealed class ReviewedDays
         this.told = told;
         double evaporationError = HistoryGaps.Of(history.Series).EvaporationError;
         stress = WaterStressHistory.Of(history.Demand, history.Series.Rain, RootZone.Tea, evaporationError);
-        CanopyWater canopy = CanopyWater.Of(history, coefficients, evaporationError);
-        judged = SpellHistory.Days(history, stress, canopy, CanopyWater.KgPerKgPerMm(coefficients), thresholds);
+        CanopyWater canopy = CanopyWater.Of(history, coefficients.CanopyCapacityMm, evaporationError);
+        judged = SpellHistory.Days(history, stress, canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds);
         power = DryingPower.Of(history.Demand);
     }
 

@@ -1,5 +1,4 @@
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather.Canopy;
 
 namespace WitherAdvisor.Weather.Review;
 
@@ -12,7 +11,7 @@ internal static class ReviewedHours
     public static IEnumerable<ReviewHour> Of(
         LeafHistory history, ToldHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
     {
-        double[] carried = CanopyWater.IfPluckedAt(history, coefficients);
+        double[] carried = CarriedWater.IfPluckedAt(history, coefficients);
         for (int hour = Math.Max(first, 1); hour <= last; hour++)
         {
             ReviewValue onLeaf = HistoryGaps.UpTo(history.Series, hour).TellsOfLeaf

@@ -38,7 +38,7 @@ internal static class SpellHistory
                 RainSum.UpTo(history.Series.Rain, end, ShortStretchH),
                 RainSum.UpTo(history.Series.Rain, end, LongStretchH),
                 stress.Mean[day],
-                day == judged.Length - 1 ? canopy.RainKgPerKg : kgPerKgPerMm * canopy.Best.RainMm[end],
+                kgPerKgPerMm * (day == judged.Length - 1 ? canopy.RainMm : canopy.Best.RainMm[end]),
                 power.MeanUpTo(day));
             SpellVerdict verdict = SpellJudgement.Next(kind, today, threshold, thresholds);
             kind = verdict.Kind;

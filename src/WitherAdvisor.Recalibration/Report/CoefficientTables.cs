@@ -1,0 +1,60 @@
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Recalibration.Comparison;
+using WitherAdvisor.Recalibration.Fitting;
+
+namespace WitherAdvisor.Recalibration.Report;
+
+/// <summary>What was learned of each coefficient, each pair and each group.</summary>
+internal static class CoefficientTables
+{
+    /// <summary>Pairs more alike than this are told.</summary>
+    private const double HighCorrelation = 0.7;
+
+    public static IReadOnlyList<CoefficientLearning> Coefficients(
+        SiteLearned learned, WitherCoefficients proposed, WitherCoefficients current, WitherCoefficients prior) =>
+        [.. Enumerable.Range(0, FittedCoefficient.Count).Select(at => One(learned, at, proposed, current, prior))];
+
+    public static IReadOnlyList<CorrelationWarning> Correlations(SiteLearned learned) =>
+    [
+        .. from first in Enumerable.Range(0, FittedCoefficient.Count)
+           from second in Enumerable.Range(first + 1, FittedCoefficient.Count - first - 1)
+           let correlation = learned.Covariance[first, second] / (learned.Deviation(first) * learned.Deviation(second))
+           where Math.Abs(correlation) >= HighCorrelation
+           select new CorrelationWarning(
+               learned.Fitted(first).Coefficient.Name, learned.Fitted(second).Coefficient.Name, correlation,
+               $"The outcomes hardly tell apart {CoefficientWords.Subject(first)} and {CoefficientWords.Subject(second)}: {(correlation < 0 ? "more of one does as less of the other" : "they go up and down together")}."),
+    ];
+
+    public static IReadOnlyList<GroupCalibration> Groups(SiteLearned learned, IReadOnlyList<Occasion> occasions, WitherCoefficients proposed)
+    {
+        ILookup<int, Occasion> byGroup = occasions.ToLookup(one => one.Group);
+        return
+        [
+            .. learned.Posterior.Model.Groups.Select((group, place) =>
+            {
+                (double skin, double skinDeviation) = learned.Offset(place, 0);
+                (double moisture, double moistureDeviation) = learned.Offset(place, 1);
+                double skin90 = SiteLearned.Of90 * skinDeviation;
+                double moisture90 = SiteLearned.Of90 * moistureDeviation;
+                return new GroupCalibration(
+                    group.Cultivar, group.Standard, byGroup[place].Count(), LearnedSets.OfGroup(learned, place, proposed),
+                    Math.Exp(skin), Math.Exp(skin - skin90), Math.Exp(skin + skin90),
+                    moisture, moisture - moisture90, moisture + moisture90);
+            }),
+        ];
+    }
+
+    private static CoefficientLearning One(
+        SiteLearned learned, int at, WitherCoefficients proposed, WitherCoefficients current, WitherCoefficients prior)
+    {
+        Coefficient coefficient = learned.Fitted(at).Coefficient;
+        double removed = Math.Clamp(1 - learned.Covariance[at, at] / learned.PriorVariance(at), 0, 1);
+        HowWellTold told = removed >= 0.75 ? HowWellTold.Told : removed >= 0.25 ? HowWellTold.Partly : HowWellTold.NotTold;
+        double before = coefficient.Of(current);
+        double after = coefficient.Of(proposed);
+        return new(
+            coefficient.Name, coefficient.Symbol, coefficient.Unit, coefficient.Of(prior), before, after,
+            learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, told,
+            CoefficientWords.Of(at, before, after, told));
+    }
+}

@@ -1,0 +1,44 @@
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Recalibration.Asking;
+using WitherAdvisor.Recalibration.Comparison;
+using WitherAdvisor.Recalibration.Fitting;
+
+namespace WitherAdvisor.Recalibration.Report;
+
+/// <summary>Puts the report together.</summary>
+internal static class ReportWriter
+{
+    /// <summary>Outcomes less likely sound than this are named.</summary>
+    private const double Doubtful = 0.5;
+
+    public static RecalibrationReport Write(
+        Gathered gathered,
+        SiteLearned learned,
+        WitherCoefficients proposed,
+        WitherCoefficients current,
+        RecalibrationSettings settings,
+        HoldOut? holdOut,
+        NextQuestions asking,
+        ParallelOptions parallel)
+    {
+        Posterior posterior = learned.Posterior;
+        OutcomeResidual[] residuals = ResidualTables.Points(
+            gathered.Occasions, posterior.Sound, new(proposed, []), new(current, []), parallel);
+        return new(
+            gathered.Occasions.Count,
+            gathered.LeftOut,
+            [.. residuals.Where(one => one.ChanceSound < Doubtful).Select(one => new DoubtfulOutcome(one.Id, one.ChanceSound)).OrderBy(one => one.ChanceSound).ThenBy(one => one.Id, StringComparer.Ordinal)],
+            CoefficientTables.Coefficients(learned, proposed, current, settings.Prior),
+            CoefficientTables.Correlations(learned),
+            CoefficientTables.Groups(learned, gathered.Occasions, proposed),
+            holdOut,
+            VerdictWords.Of(gathered.Occasions.Count, settings.FewestOutcomes, holdOut),
+            residuals,
+            ResidualTables.Summaries(residuals),
+            ResidualTables.Drift(residuals),
+            asking.Sorted(),
+            Math.Sqrt(posterior.Scale),
+            posterior.Iterations,
+            posterior.Converged);
+    }
+}
