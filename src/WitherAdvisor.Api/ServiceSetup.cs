@@ -28,6 +28,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
+        builder.Services.AddScoped<BatchClosing>();
         builder.Services.AddScoped<InventedEstate>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();

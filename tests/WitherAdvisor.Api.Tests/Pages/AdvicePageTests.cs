@@ -2,6 +2,7 @@ using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Store;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -141,7 +142,7 @@ public sealed class AdvicePageTests
     [Fact]
     public async Task Leaf_that_is_off_the_trough_has_nothing_left_to_press()
     {
-        string page = await PageText.Of<AdvicePage>(new { View = Sample.View(batch: Sample.Batch with { UnloadedAt = Sample.LoadedAt.AddHours(12) }) });
+        string page = await PageText.Of<AdvicePage>(new { View = Sample.View(batch: Sample.Batch with { UnloadedAt = Sample.LoadedAt.AddHours(12), Ended = BatchEnd.Unloaded }) });
 
         Assert.Contains("Off the trough since Wed 04:10.", page, StringComparison.Ordinal);
         Assert.DoesNotContain("Advise again", page, StringComparison.Ordinal);

@@ -43,7 +43,7 @@ internal static class AdvicePageEndpoints
             return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
         }
 
-        if (found.UnloadedAt is null)
+        if (found.IsRunning)
         {
             await act(found);
         }

@@ -33,7 +33,7 @@ public sealed record AdviceView(
     /// <summary>Hours since loading when the page is drawn; below 0 before loading.</summary>
     public double HoursNow => (Page.Now - LoadedAt).TotalHours;
 
-    public bool OnTrough => Batch.UnloadedAt is null;
+    public bool OnTrough => Batch.IsRunning;
 
     public DateTimeOffset At(double hour) => LoadedAt.AddHours(hour);
 

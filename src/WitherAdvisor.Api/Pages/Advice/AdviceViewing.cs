@@ -33,7 +33,7 @@ internal sealed class AdviceViewing(IBatchStore batches)
     private async Task<IReadOnlyList<string>> Warnings(
         StoredBatch batch, StoredTrough trough, DateTimeOffset now, CancellationToken cancel)
     {
-        if (batch.UnloadedAt is not null)
+        if (!batch.IsRunning)
         {
             return [];
         }
