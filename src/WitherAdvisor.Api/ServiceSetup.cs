@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
+using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
@@ -29,6 +30,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();
         builder.Services.AddScoped<BatchClosing>();
+        builder.Services.AddOutcomes();
         builder.Services.AddScoped<InventedEstate>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();
@@ -53,6 +55,8 @@ internal static class ServiceSetup
         v1.MapWeather();
         v1.MapBatches();
         v1.MapAdvice();
+        v1.MapOutcomes();
+        v1.MapTasterScales();
         v1.MapSimulations();
         v1.MapCoefficients();
     }

@@ -29,6 +29,13 @@ internal static class Problem
     public static ProblemResult Conflict(string code, string title, string detail) =>
         new(Named(code, title, StatusCodes.Status409Conflict, detail));
 
+    /// <summary>Nothing is wrong, but something looks odd and nobody has confirmed that it is so.</summary>
+    public static ProblemResult Unusual(IReadOnlyList<ProblemWarning> warnings) => new(
+        Named(
+            "unusual-outcome", "This looks odd; nothing was kept.", StatusCodes.Status409Conflict,
+            $"Correct it or send it again with these codes in confirm: {string.Join(", ", warnings.Select(warning => warning.Code).Distinct())}.")
+        with { Warnings = warnings });
+
     public static ProblemResult TooLarge(int mostBytes) =>
         new(Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes."));
 

@@ -43,7 +43,7 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         LIMIT @most
         """;
 
-    private const string EndSql = """
+    public const string EndSql = """
         UPDATE Batch SET Ended = @how, UnloadedAtMs = @atMs, MixedIntoId = @intoBatchId, EndReason = @reason
         WHERE Id = @batchId AND Ended IS NULL
         """;

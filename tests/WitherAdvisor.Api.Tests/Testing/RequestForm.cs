@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -20,6 +21,8 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         new("batch", HttpMethod.Post, typeof(BatchOnTroughInput), At(loft => loft.Path + "/batches")),
         new("unloaded", HttpMethod.Post, typeof(UnloadedInput), OfBatch("unloaded")),
         new("cancelled", HttpMethod.Post, typeof(CancelledInput), OfBatch("cancelled")),
+        new("outcome", HttpMethod.Put, typeof(OutcomeInput), OfOutcome),
+        new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleInput>), At(loft => loft.Path + "/taster-scales")),
         new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
         new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
     ];
@@ -36,4 +39,10 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         JsonNode taken = await loft.Take();
         return $"/v1/batches/{taken["batch"]!["id"]}/{way}";
     };
+
+    private static async Task<string> OfOutcome(Loft loft)
+    {
+        await loft.NameScales();
+        return $"/v1/batches/{await loft.UnloadedBatch.Value}/outcome";
+    }
 }
