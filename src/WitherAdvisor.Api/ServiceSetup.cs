@@ -6,6 +6,8 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.OpenApi;
 using WitherAdvisor.Api.Outcomes;
+using WitherAdvisor.Api.Outcomes.Export;
+using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
@@ -57,6 +59,8 @@ internal static class ServiceSetup
         v1.MapAdvice();
         v1.MapOutcomes();
         v1.MapTasterScales();
+        v1.MapOutcomeImport();
+        v1.MapOutcomeExport();
         v1.MapSimulations();
         v1.MapCoefficients();
     }

@@ -6,15 +6,17 @@ namespace WitherAdvisor.Api.Http;
 /// <summary>The problems this service answers with.</summary>
 internal static class Problem
 {
-    private const int MostErrorsShown = 50;
+    public const int MostErrorsShown = 50;
 
-    public static ProblemResult InvalidInput(IReadOnlyCollection<FieldError> errors) => new(new()
+    public static ProblemResult InvalidInput(
+        IReadOnlyCollection<FieldError> errors, IReadOnlyList<ProblemWarning>? warnings = null) => new(new()
     {
         Type = Urn("invalid-input"),
         Title = "The request does not fit.",
         Status = StatusCodes.Status400BadRequest,
         Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
         Errors = [.. errors.Take(MostErrorsShown)],
+        Warnings = warnings is { Count: > 0 } ? warnings : null,
     });
 
     public static ProblemResult InvalidInput(FieldError error) => InvalidInput([error]);

@@ -32,7 +32,7 @@ public sealed record ProblemAnswer
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<FieldError>? Errors { get; init; }
 
-    /// <summary>Each thing that looks odd; only with unusual-outcome.</summary>
+    /// <summary>Each thing that looks odd; only with outcomes.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<ProblemWarning>? Warnings { get; init; }
 }

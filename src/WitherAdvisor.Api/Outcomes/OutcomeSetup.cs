@@ -7,5 +7,6 @@ internal static class OutcomeSetup
     {
         services.AddScoped<OutcomeReading>();
         services.AddScoped<OutcomeEntry>();
+        services.AddScoped<Import.LogImport>();
     }
 }
