@@ -1,6 +1,8 @@
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
+using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Home;
+using WitherAdvisor.Api.Pages.Outcomes;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Pages.Sheet;
 
@@ -29,6 +31,11 @@ internal static class PageRoutes
         pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
         pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);
+        pages.MapPost("/batches/{batch}/unloaded", ClosingEndpoints.Unload);
+        pages.MapPost("/batches/{batch}/cancelled", ClosingEndpoints.Cancel);
+        pages.MapPost("/batches/{batch}/mixed", ClosingEndpoints.Mix);
+        pages.MapGet("/batches/{batch}/outcome", OutcomePageEndpoints.Show);
+        pages.MapPost("/batches/{batch}/outcome", OutcomePageEndpoints.Enter);
         app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();
     }
 }

@@ -35,12 +35,12 @@ internal sealed class ImportRun(
     {
         List<FieldError> errors = [];
         LoggedOutcome? read = cells.Read(row, errors) is { } logRow ? Read(logRow, line, errors) : null;
-        if (read is null || errors.Count > 0)
+        if (read is null)
         {
-            return Answer(line, RowState.Wrong, read, errors, []);
+            return Answer(line, RowState.Wrong, null, errors, []);
         }
 
-        KeptBatch? known = Find(read, row, cells, kept, errors);
+        KeptBatch? known = errors.Count > 0 ? null : Find(read, row, cells, kept, errors);
         if (known?.Outcome is not null && errors.Count == 0)
         {
             return Answer(line, RowState.AlreadyThere, read, [], []);
@@ -114,7 +114,7 @@ internal sealed class ImportRun(
             .Where(column => !column.Meaning.Follows && (hasOutcome || column.Meaning.Part == LogPart.Batch || column.Name == "unloaded_at"))
             .Where(column => LogCell.Write(column, kept) != LogCell.Write(column, said))
             .Select(column => FieldError.Of(
-                column.Name, LogCell.Write(column, said), $"{LogCell.Write(column, kept)}, as kept for batch {there.Id}; an import changes nothing"));
+                column.Name, LogCell.Write(column, said), $"{(LogCell.Write(column, kept) is { Length: > 0 } cell ? cell : "nothing")}, as kept for batch {there.Id}; an import changes nothing"));
     }
 
     private IReadOnlyList<ProblemWarning> Unconfirmed(LoggedOutcome read) =>

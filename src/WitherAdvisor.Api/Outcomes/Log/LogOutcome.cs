@@ -6,14 +6,18 @@ namespace WitherAdvisor.Api.Outcomes.Log;
 /// <summary>What the log says of an outcome, beside its batch. Lists have semicolons between their values, nothing for an unknown one.</summary>
 internal abstract record LogOutcome : LogBatch
 {
-    internal const int LongestList = 4000;
+    internal const int LongestList = 8000;
+
+    /// <summary>Leaf that nobody said was off its trough lay there for long, on paper.</summary>
+    internal const double MostHours = 10_000;
+
     internal const string NumberList = "^[0-9.eE+; -]+$";
 
     [Meaning(LogPart.Outcome, "When it left the trough.")]
     public DateTimeOffset? UnloadedAt { get; init; }
 
     [Meaning(LogPart.Outcome, "From loading to unloading; may be given in place of unloaded_at.")]
-    [Measured(0.1, OutcomeInput.LongestHours)]
+    [Measured(0, MostHours)]
     public double? OnTroughHours { get; init; }
 
     [Meaning(LogPart.Outcome, "Air as set: hours from loading from which each of the values beside it held; 0 where only one value is given.", Numbers = true)]

@@ -84,9 +84,9 @@ internal sealed class LogReading(string siteId, DateTimeOffset now)
 
         if ((row.UnloadedAt - row.LoadedAt)?.TotalHours is { } hours)
         {
-            if (hours is <= 0 or > OutcomeInput.LongestHours)
+            if (hours is < 0 or > LogOutcome.MostHours)
             {
-                yield return FieldError.Of("unloaded_at", Rfc3339.Format(row.UnloadedAt!.Value), $"after loaded_at by at most {OutcomeInput.LongestHours} h");
+                yield return FieldError.Of("unloaded_at", Rfc3339.Format(row.UnloadedAt!.Value), $"after loaded_at by at most {LogOutcome.MostHours} h");
             }
             else if (Math.Abs(hours - (row.OnTroughHours ?? hours)) > RoundingHours)
             {

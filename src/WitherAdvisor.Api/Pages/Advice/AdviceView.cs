@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
 
@@ -23,6 +24,9 @@ public sealed record AdviceView(
 {
     /// <summary>False where the model has changed since and makes something else of the same inputs.</summary>
     public bool AsGiven { get; init; } = true;
+
+    /// <summary>Batches of the site that its leaf could have been mixed into.</summary>
+    public IReadOnlyList<Choice> OthersRunning { get; init; } = [];
 
     public WallClock Clock { get; } = new(Site.TimeZone);
 

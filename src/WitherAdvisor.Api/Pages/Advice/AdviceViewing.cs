@@ -4,6 +4,8 @@ using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;
@@ -26,9 +28,17 @@ internal sealed class AdviceViewing(IBatchStore batches)
             SiteMapping.ToStored(batch.SiteId, input.Site), trough, batch,
             AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
+            OthersRunning = batch.IsRunning ? await OthersRunning(batch, cancel) : [],
             AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
         };
     }
+
+    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, CancellationToken cancel) =>
+    [
+        .. (await batches.List(batch.SiteId, IBatchStore.MostListed, cancel))
+            .Where(other => other.IsRunning && other.Id != batch.Id)
+            .Select(other => new Choice(other.Id, LeafWording.Label(other.Batch.Label), $"trough {other.TroughId}")),
+    ];
 
     private async Task<IReadOnlyList<string>> Warnings(
         StoredBatch batch, StoredTrough trough, DateTimeOffset now, CancellationToken cancel)
