@@ -21,6 +21,9 @@ public interface IOutcomeStore
     /// <summary>The log of a site by loading, row by row as it is read: all of it never stands in memory.</summary>
     IAsyncEnumerable<LoggedOutcome> Log(string siteId, OutcomeFilter filter, CancellationToken cancel = default);
 
+    /// <summary>Every batch of a site loaded at or after a time and not cancelled or mixed away, by loading.</summary>
+    IAsyncEnumerable<LoadedBatch> Loaded(string siteId, DateTimeOffset from, CancellationToken cancel = default);
+
     /// <summary>Runs an import within one transaction; all that it added is kept where it answers true, and none of it otherwise.</summary>
     /// <returns>What <paramref name="import"/> answered.</returns>
     Task<bool> Import(string siteId, Func<IOutcomeImport, bool> import, CancellationToken cancel = default);

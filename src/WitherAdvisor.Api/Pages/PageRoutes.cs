@@ -2,8 +2,10 @@ using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Home;
+using WitherAdvisor.Api.Pages.Log;
 using WitherAdvisor.Api.Pages.Outcomes;
 using WitherAdvisor.Api.Pages.Readings;
+using WitherAdvisor.Api.Pages.Season;
 using WitherAdvisor.Api.Pages.Sheet;
 
 namespace WitherAdvisor.Api.Pages;
@@ -36,6 +38,10 @@ internal static class PageRoutes
         pages.MapPost("/batches/{batch}/mixed", ClosingEndpoints.Mix);
         pages.MapGet("/batches/{batch}/outcome", OutcomePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/outcome", OutcomePageEndpoints.Enter);
+        pages.MapGet("/sites/{site}/outcomes", LogEndpoints.Show);
+        pages.MapGet("/sites/{site}/outcomes/import", ImportPageEndpoints.Show);
+        pages.MapPost("/sites/{site}/outcomes/import", ImportPageEndpoints.Enter);
+        pages.MapGet("/sites/{site}/season", SeasonEndpoints.Show);
         app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();
     }
 }

@@ -33,6 +33,13 @@ internal sealed class SqliteOutcomes(SqliteDatabase database) : IOutcomeStore
     public IAsyncEnumerable<LoggedOutcome> Log(string siteId, OutcomeFilter filter, CancellationToken cancel = default) =>
         database.Stream(connection => Lines(connection, siteId, filter), cancel);
 
+    public IAsyncEnumerable<LoadedBatch> Loaded(string siteId, DateTimeOffset from, CancellationToken cancel = default) =>
+        database.Stream(
+            connection => connection.Query<(long LoadedAtMs, string? Spell)>(
+                    OutcomeSql.Loaded, new { siteId, fromMs = from.ToUnixTimeMilliseconds() }, buffered: false)
+                .Select(row => new LoadedBatch(DateTimeOffset.FromUnixTimeMilliseconds(row.LoadedAtMs), row.Spell)),
+            cancel);
+
     public Task<bool> Import(string siteId, Func<IOutcomeImport, bool> import, CancellationToken cancel = default) =>
         database.WriteOrTakeBack(
             owner: $"trough of site '{siteId}'",
