@@ -14,6 +14,11 @@ public sealed class AccessibilityTests(Loft loft)
     [InlineData(BatchPages.NewBatch, ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Light)]
     [InlineData($"/sites/{InventedLoft.Site}/weather/new", ColorScheme.Dark)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Dark)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes/import", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Dark)]
     public async Task Axe_finds_nothing_against_a_page(string path, ColorScheme colours)
     {
         IPage page = await loft.OpenOnPhone(colours);
