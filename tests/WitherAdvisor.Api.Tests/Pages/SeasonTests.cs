@@ -46,8 +46,7 @@ public sealed class SeasonTests
             Sample.View().Page,
         });
 
-        Assert.Contains("20 Jul 2025", page, StringComparison.Ordinal);
-        Assert.Contains("10 Aug 2025", page, StringComparison.Ordinal);
+        Assert.Contains("20 Jul – 10 Aug 2025", page, StringComparison.Ordinal);
         Assert.Contains("dry windy spell: 5", page, StringComparison.Ordinal);
         Assert.Contains("2026", page, StringComparison.Ordinal);
     }

@@ -76,9 +76,13 @@ internal static class OutcomePageEndpoints
 
         IReadOnlyList<TasterScale> scales = await outcomes.ListScales(found.SiteId, cancel);
         OutcomeAnswer? kept = await reading.Newest(found, cancel);
+        AdviceFigures? advice = await reading.Advice(batch, cancel);
         return new(
-            site, found, kept, await reading.Advice(batch, cancel), scales, OutcomeForm.For(scales, page.Units, kept),
-            new OutcomeTyped(page.Units, scales).Of(kept ?? new OutcomeInput()), [], page);
+            site, found, kept, advice, scales, OutcomeForm.For(scales, page.Units, kept),
+            new OutcomeTyped(page.Units, scales).Of(kept ?? new OutcomeInput()), [], page)
+        {
+            HasAdvicePage = advice is not null && await batches.FindAdvice(advice.AdviceId, cancel) is not null,
+        };
     }
 
     private static IEnumerable<FieldError> Wrong(OutcomeInput typed)

@@ -17,5 +17,8 @@ public sealed record OutcomeView(
 {
     public WallClock Clock { get; } = new(Site.TimeZone);
 
+    /// <summary>False also where figures of an advice came with a log, and the advice itself did not.</summary>
+    public bool HasAdvicePage { get; init; }
+
     public bool CanBeEntered => Batch.Ended == BatchEnd.Unloaded;
 }
