@@ -6,6 +6,7 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>The answer to what only makes sense while a batch runs: it ended once, and cannot end otherwise.</summary>
 internal static class AlreadyEnded
 {
+    /// <summary>Says how it ended.</summary>
     /// <param name="ended">A batch that no longer runs.</param>
     public static ProblemResult Batch(StoredBatch ended) => ended.Ended switch
     {

@@ -72,7 +72,7 @@ internal static class OutcomeSql
         ORDER BY b.LoadedAtMs {Order(filter)}, b.Id {Order(filter)}
         """;
 
-    public static readonly string Loaded = $"""
+    public const string Loaded = $"""
         SELECT b.LoadedAtMs, f.Spell FROM Batch b {LastFigures}
         WHERE b.SiteId = @siteId AND b.LoadedAtMs >= @fromMs AND (b.Ended IS NULL OR b.Ended = 'unloaded')
         ORDER BY b.LoadedAtMs, b.Id

@@ -13,7 +13,7 @@ internal static class ExportEndpoints
         RouteGroupBuilder outcomes = v1.MapGroup("").WithTags("Outcomes");
         outcomes.MapGet("outcomes/dictionary", GetDictionary);
         outcomes.MapGet("sites/{site}/outcomes/export", GetExport)
-            .Produces(StatusCodes.Status200OK, typeof(string), "text/csv", ParquetExport.ContentType);
+            .Produces<string>(StatusCodes.Status200OK, "text/csv", ParquetExport.ContentType);
     }
 
     /// <summary>The columns of the log: type, unit, meaning and range of each.</summary>

@@ -117,7 +117,7 @@ internal sealed class ImportRun(
                 column.Name, LogCell.Write(column, said), $"{(LogCell.Write(column, kept) is { Length: > 0 } cell ? cell : "nothing")}, as kept for batch {there.Id}; an import changes nothing"));
     }
 
-    private IReadOnlyList<ProblemWarning> Unconfirmed(LoggedOutcome read) =>
+    private static IReadOnlyList<ProblemWarning> Unconfirmed(LoggedOutcome read) =>
         [.. OutcomeOddities.In(read.Outcome.Outcome, read.Batch, read.Advice).Where(warning => !read.Outcome.Confirmed.Contains(warning.Code))];
 
     private static LoggedOutcome Confirmed(LoggedOutcome read, IReadOnlyList<ProblemWarning> warnings) => read with

@@ -15,6 +15,7 @@ internal sealed class LogFile : IDisposable
     private readonly StreamReader text;
     private readonly CsvParser parser;
 
+    /// <summary>Begins to read; nothing is read yet.</summary>
     /// <param name="csv">UTF-8, at its beginning; it is left open.</param>
     public LogFile(Stream csv)
     {

@@ -27,7 +27,9 @@ internal sealed class SpooledCsv(Stream? csv, ProblemResult? refusal)
             return new(null, Problem.TooLarge(Most));
         }
 
+#pragma warning disable CA2000 // the response disposes of it
         FileStream file = Temporary();
+#pragma warning restore CA2000
         context.Response.RegisterForDisposeAsync(file);
         return await Spool(context.Request.Body, file, context.RequestAborted) ? new(file, null) : new(null, Problem.TooLarge(Most));
     }

@@ -1,5 +1,6 @@
 using System.Text;
 using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Store;
@@ -68,7 +69,7 @@ internal static class ImportPageEndpoints
         return whole.ToArray();
     }
 
-    private static IResult Draw(StoredSite site, PageContext page, ImportAnswer? answer, byte[]? previewed, string? problem) =>
+    private static RazorComponentResult Draw(StoredSite site, PageContext page, ImportAnswer? answer, byte[]? previewed, string? problem) =>
         PageAnswer.Of<ImportPage>(
             new { Site = site, Page = page, Answer = answer, Previewed = Text(previewed, problem), Problem = problem },
             problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
