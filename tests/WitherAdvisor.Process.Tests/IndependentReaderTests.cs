@@ -68,7 +68,7 @@ public sealed class IndependentReaderTests
         string file = Path.Combine(folder.Path, $"log.{format}");
         await File.WriteAllBytesAsync(file, await service.Http.GetByteArrayAsync(
             new Uri($"/v1/sites/{InventedLoft.Site}/outcomes/export?format={format}", UriKind.Relative)));
-        ProcessStartInfo node = new("node") { RedirectStandardOutput = true, RedirectStandardError = true };
+        ProcessStartInfo node = new("node") { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         node.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "readers", "read.mjs"));
         node.ArgumentList.Add(file);
         using System.Diagnostics.Process reader = System.Diagnostics.Process.Start(node)!;
