@@ -15,12 +15,19 @@ public interface IBatchStore
     /// <summary>Newest first, at most <paramref name="most"/>, which is 1 or more.</summary>
     Task<IReadOnlyList<StoredBatch>> List(string siteId, int most, CancellationToken cancel = default);
 
-    /// <summary>Batches whose leaf lies on a trough at an instant: loaded by then, not unloaded by then. Last loaded first.</summary>
+    /// <summary>Batches whose leaf lies on a trough at an instant: loaded by then, not ended by then. Last loaded first.</summary>
     Task<IReadOnlyList<StoredBatch>> OnTrough(
         string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default);
 
-    /// <summary>False where there is no such batch or it was unloaded already.</summary>
+    /// <summary>Ends a running batch as unloaded. False where there is no such batch or it has ended already.</summary>
     Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default);
+
+    /// <summary>Ends a running batch as cancelled. False where there is no such batch or it has ended already.</summary>
+    Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default);
+
+    /// <summary>Ends a running batch as mixed into another. False where there is no such batch or it has ended already.</summary>
+    /// <exception cref="UnknownOwnerException">There is no such other batch.</exception>
+    Task<bool> MarkMixed(string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default);
 
     /// <summary>Keeps a further advice for a batch.</summary>
     /// <exception cref="UnknownOwnerException">No such batch.</exception>

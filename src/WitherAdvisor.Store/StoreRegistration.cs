@@ -16,5 +16,6 @@ public static class StoreRegistration
         .AddSingleton<ISiteStore, SqliteSites>()
         .AddSingleton<IWeatherStore, SqliteWeather>()
         .AddSingleton<IFeedLog, SqliteFeedLog>()
-        .AddSingleton<IBatchStore, SqliteBatches>();
+        .AddSingleton<IBatchStore, SqliteBatches>()
+        .AddSingleton<IOutcomeStore, SqliteOutcomes>();
 }

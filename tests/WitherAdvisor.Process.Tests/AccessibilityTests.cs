@@ -22,6 +22,11 @@ public sealed class AccessibilityTests(Loft loft)
     [InlineData(WeatherPages.WetSpell, ColorScheme.Dark)]
     [InlineData(WeatherPages.BeforeAnythingWasRead, ColorScheme.Light)]
     [InlineData(WeatherPages.BeforeAnythingWasRead, ColorScheme.Dark)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Dark)]
+    [InlineData($"/sites/{InventedLoft.Site}/outcomes/import", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Dark)]
     public async Task Axe_finds_nothing_against_a_page(string path, ColorScheme colours)
     {
         IPage page = await loft.OpenOnPhone(colours);

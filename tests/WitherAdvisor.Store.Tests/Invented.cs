@@ -14,7 +14,7 @@ internal static class Invented
     public static StoredTrough Trough(string siteId, string id) => Filled<StoredTrough>() with { SiteId = siteId, Id = id };
 
     public static StoredBatch Batch(string id, string siteId = "hill", string troughId = "t1") =>
-        Filled<StoredBatch>() with { Id = id, SiteId = siteId, TroughId = troughId, UnloadedAt = null };
+        Filled<StoredBatch>() with { Id = id, SiteId = siteId, TroughId = troughId, UnloadedAt = null, Ended = null, EndReason = null, MixedIntoId = null };
 
     public static StoredBatch LoadedAt(this StoredBatch stored, DateTimeOffset loadedAt) =>
         stored with { Batch = stored.Batch with { LoadedAt = loadedAt } };
@@ -33,6 +33,7 @@ internal static class Invented
         return type switch
         {
             _ when type == typeof(string) => $"text {next}, Ünïcødé 茶 'quoted' \"double\" ; --",
+            _ when type == typeof(bool) => true,
             _ when type == typeof(double) => next + (1.0 / 3),
             _ when type == typeof(DateTimeOffset) => Monday.AddMinutes(next).AddMilliseconds(next),
             _ when type.IsEnum => Enum.GetValuesAsUnderlyingType(type).Cast<object>().Select(value => Enum.ToObject(type, value)).Last(),

@@ -24,6 +24,8 @@ public sealed class TemporaryStore : IDisposable
 
     public IBatchStore Batches => new SqliteBatches(Database);
 
+    public IOutcomeStore Outcomes => new SqliteOutcomes(Database);
+
     public IFeedLog Feeds => new SqliteFeedLog(Database);
 
     internal SqliteDatabase Database { get; private set; }

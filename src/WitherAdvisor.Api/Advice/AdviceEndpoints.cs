@@ -78,9 +78,9 @@ internal static class AdviceEndpoints
             return Problem.Unknown("batch", batch);
         }
 
-        if (found.UnloadedAt is not null)
+        if (!found.IsRunning)
         {
-            return AlreadyUnloaded.Batch(batch);
+            return AlreadyEnded.Batch(found);
         }
 
         StoredAdvice advice = await keeping.Again(found, cancel);

@@ -16,6 +16,10 @@ public sealed record BatchAnswer : BatchInput
         Trough = stored.TroughId;
         CreatedAt = stored.CreatedAt;
         UnloadedAt = stored.UnloadedAt;
+        Status = BatchMapping.ToStatus(stored.Ended);
+        EndReason = stored.EndReason;
+        MixedInto = stored.MixedIntoId;
+        PluckingAssumed = stored.PluckingAssumed;
     }
 
     /// <summary>Made by the service.</summary>
@@ -37,7 +41,23 @@ public sealed record BatchAnswer : BatchInput
     /// <example>2026-03-01T13:05:00+05:30</example>
     public required DateTimeOffset CreatedAt { get; init; }
 
-    /// <summary>When it left the trough; null while it lies there.</summary>
+    /// <summary>When it left the trough, however it ended; null while it lies there, and where nobody knows.</summary>
     /// <example>2026-03-01T23:10:00+05:30</example>
     public required DateTimeOffset? UnloadedAt { get; init; }
+
+    /// <summary>Whether it runs, and how it ended where it does not.</summary>
+    /// <example>unloaded</example>
+    public required BatchStatus Status { get; init; }
+
+    /// <summary>Why it was cancelled or mixed; null where it was not.</summary>
+    /// <example>Too little leaf for a trough of its own.</example>
+    public required string? EndReason { get; init; }
+
+    /// <summary>The batch that its leaf was mixed into; null where it was not.</summary>
+    /// <example>0199d2b5-6f10-7c3a-9d4e-2f6a1b3c5d7e</example>
+    public required string? MixedInto { get; init; }
+
+    /// <summary>Whether nobody knew when it was plucked (a batch of the past), and the times were taken from that of loading.</summary>
+    /// <example>false</example>
+    public required bool PluckingAssumed { get; init; }
 }

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Batches;
@@ -17,6 +16,8 @@ internal static class BatchEndpoints
         batches.MapPost("sites/{site}/batches", PostBatch);
         batches.MapGet("batches/{batch}", GetBatch);
         batches.MapPost("batches/{batch}/unloaded", PostUnloaded).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        batches.MapPost("batches/{batch}/cancelled", PostCancelled).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        batches.MapPost("batches/{batch}/mixed", PostMixed).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
     }
 
     /// <summary>The batches of a site, newest first.</summary>
@@ -50,26 +51,23 @@ internal static class BatchEndpoints
             ? TypedResults.Ok(BatchMapping.ToAnswer(found))
             : Problem.Unknown("batch", batch);
 
-    /// <summary>Says that a batch has left its trough.</summary>
+    /// <summary>Says that a batch was withered and has left its trough.</summary>
     private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostUnloaded(
-        string batch, Body<UnloadedInput> body, IBatchStore store, CancellationToken cancel)
-    {
-        if (await store.Find(batch, cancel) is not { } found)
-        {
-            return Problem.Unknown("batch", batch);
-        }
+        string batch, Body<UnloadedInput> body, BatchClosing closing, CancellationToken cancel) =>
+        Answer(await closing.Unload(batch, body.Value.UnloadedAt.ToUniversalTime(), cancel));
 
-        DateTimeOffset at = body.Value.UnloadedAt.ToUniversalTime();
-        if (at < found.Batch.LoadedAt)
-        {
-            return Problem.InvalidInput(FieldError.Of("unloaded_at", $"\"{Rfc3339.Format(at)}\"",
-                $"at or after loaded_at, {Rfc3339.Format(found.Batch.LoadedAt)}"));
-        }
+    /// <summary>Says that the leaf of a batch was not withered here after all, and why.</summary>
+    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostCancelled(
+        string batch, Body<CancelledInput> body, BatchClosing closing, CancellationToken cancel) =>
+        Answer(await closing.Cancel(batch, body.Value.CancelledAt.ToUniversalTime(), body.Value.Reason, cancel));
 
-        return await store.MarkUnloaded(batch, at, cancel)
-            ? TypedResults.Ok(BatchMapping.ToAnswer(found with { UnloadedAt = at }))
-            : AlreadyUnloaded.Batch(batch);
-    }
+    /// <summary>Says that the leaf of a batch was put together with that of another batch, which, and why.</summary>
+    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostMixed(
+        string batch, Body<MixedInput> body, BatchClosing closing, CancellationToken cancel) =>
+        Answer(await closing.Mix(batch, body.Value.MixedAt.ToUniversalTime(), body.Value.Into, body.Value.Reason, cancel));
+
+    private static Results<Ok<BatchAnswer>, ProblemResult> Answer(Closing closing) =>
+        closing.Batch is { } ended ? TypedResults.Ok(BatchMapping.ToAnswer(ended)) : closing.Refusal!;
 
     private static TakenBatchAnswer Answer(IntakeOutcome.Taken taken, FeedStateAnswer? feed) => new()
     {

@@ -45,5 +45,14 @@ internal static class BatchMapping
         ReadyBy = batch.ReadyBy,
     };
 
+    public static BatchStatus ToStatus(BatchEnd? ended) => ended switch
+    {
+        null => BatchStatus.Running,
+        BatchEnd.Unloaded => BatchStatus.Unloaded,
+        BatchEnd.Cancelled => BatchStatus.Cancelled,
+        BatchEnd.Mixed => BatchStatus.Mixed,
+        _ => throw new ArgumentOutOfRangeException(nameof(ended), ended, "No status for this end."),
+    };
+
     public static BatchAnswer ToAnswer(StoredBatch stored) => new(stored, ToInput(stored.Batch));
 }

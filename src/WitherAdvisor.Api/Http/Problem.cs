@@ -6,15 +6,17 @@ namespace WitherAdvisor.Api.Http;
 /// <summary>The problems this service answers with.</summary>
 internal static class Problem
 {
-    private const int MostErrorsShown = 50;
+    public const int MostErrorsShown = 50;
 
-    public static ProblemResult InvalidInput(IReadOnlyCollection<FieldError> errors) => new(new()
+    public static ProblemResult InvalidInput(
+        IReadOnlyCollection<FieldError> errors, IReadOnlyList<ProblemWarning>? warnings = null) => new(new()
     {
         Type = Urn("invalid-input"),
         Title = "The request does not fit.",
         Status = StatusCodes.Status400BadRequest,
         Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
         Errors = [.. errors.Take(MostErrorsShown)],
+        Warnings = warnings is { Count: > 0 } ? warnings : null,
     });
 
     public static ProblemResult InvalidInput(FieldError error) => InvalidInput([error]);
@@ -28,6 +30,13 @@ internal static class Problem
 
     public static ProblemResult Conflict(string code, string title, string detail) =>
         new(Named(code, title, StatusCodes.Status409Conflict, detail));
+
+    /// <summary>Nothing is wrong, but something looks odd and nobody has confirmed that it is so.</summary>
+    public static ProblemResult Unusual(IReadOnlyList<ProblemWarning> warnings) => new(
+        Named(
+            "unusual-outcome", "This looks odd; nothing was kept.", StatusCodes.Status409Conflict,
+            $"Correct it or send it again with these codes in confirm: {string.Join(", ", warnings.Select(warning => warning.Code).Distinct())}.")
+        with { Warnings = warnings });
 
     public static ProblemResult TooLarge(int mostBytes) =>
         new(Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes."));

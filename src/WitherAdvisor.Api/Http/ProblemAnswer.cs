@@ -31,4 +31,8 @@ public sealed record ProblemAnswer
     /// <summary>Each thing that is wrong; only with invalid-input.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<FieldError>? Errors { get; init; }
+
+    /// <summary>Each thing that looks odd; only with outcomes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<ProblemWarning>? Warnings { get; init; }
 }

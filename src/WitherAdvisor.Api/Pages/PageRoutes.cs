@@ -1,8 +1,12 @@
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
+using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Home;
+using WitherAdvisor.Api.Pages.Log;
 using WitherAdvisor.Api.Pages.Model;
+using WitherAdvisor.Api.Pages.Outcomes;
 using WitherAdvisor.Api.Pages.Readings;
+using WitherAdvisor.Api.Pages.Season;
 using WitherAdvisor.Api.Pages.Sheet;
 using WitherAdvisor.Api.Pages.Upload;
 using WitherAdvisor.Api.Pages.Weather;
@@ -35,6 +39,15 @@ internal static class PageRoutes
         pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
         pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);
+        pages.MapPost("/batches/{batch}/unloaded", ClosingEndpoints.Unload);
+        pages.MapPost("/batches/{batch}/cancelled", ClosingEndpoints.Cancel);
+        pages.MapPost("/batches/{batch}/mixed", ClosingEndpoints.Mix);
+        pages.MapGet("/batches/{batch}/outcome", OutcomePageEndpoints.Show);
+        pages.MapPost("/batches/{batch}/outcome", OutcomePageEndpoints.Enter);
+        pages.MapGet("/sites/{site}/outcomes", LogEndpoints.Show);
+        pages.MapGet("/sites/{site}/outcomes/import", ImportPageEndpoints.Show);
+        pages.MapPost("/sites/{site}/outcomes/import", ImportPageEndpoints.Enter);
+        pages.MapGet("/sites/{site}/season", SeasonEndpoints.Show);
         pages.MapGet(ModelPageEndpoints.Address, ModelPageEndpoints.Show);
         app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();
     }

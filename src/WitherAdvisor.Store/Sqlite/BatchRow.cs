@@ -22,7 +22,11 @@ internal sealed record BatchRow(
     double? MeasuredMoistureWetBasis,
     long? ReadyByMs,
     long CreatedAtMs,
-    long? UnloadedAtMs)
+    long? UnloadedAtMs,
+    string? Ended,
+    string? EndReason,
+    string? MixedIntoId,
+    long PluckingAssumed)
 {
     public static BatchRow Of(StoredBatch stored)
     {
@@ -38,11 +42,14 @@ internal sealed record BatchRow(
             batch.MeasuredSurfaceWaterKgPerKg, StoredWord.Of(batch.SurfaceFeel), batch.MeasuredMoistureWetBasis,
             batch.ReadyBy?.ToUnixTimeMilliseconds(),
             stored.CreatedAt.ToUnixTimeMilliseconds(),
-            stored.UnloadedAt?.ToUnixTimeMilliseconds());
+            stored.UnloadedAt?.ToUnixTimeMilliseconds(),
+            StoredWord.Of(stored.Ended), stored.EndReason, stored.MixedIntoId,
+            stored.PluckingAssumed ? 1 : 0);
     }
 
     public StoredBatch ToBatch() =>
-        new(Id, SiteId, TroughId, ToLeafBatch(), DateTimeOffset.FromUnixTimeMilliseconds(CreatedAtMs), Instant(UnloadedAtMs));
+        new(Id, SiteId, TroughId, ToLeafBatch(), DateTimeOffset.FromUnixTimeMilliseconds(CreatedAtMs), Instant(UnloadedAtMs),
+            StoredWord.Read<BatchEnd>(Ended), EndReason, MixedIntoId, PluckingAssumed != 0);
 
     private Batch ToLeafBatch() => new(
         new LeafLabel(Division, Field, Cultivar, StoredWord.Read<BushAge>(BushAge), StoredWord.Read<LeafStandard>(Standard)),

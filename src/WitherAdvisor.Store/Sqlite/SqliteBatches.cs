@@ -5,20 +5,22 @@ namespace WitherAdvisor.Store.Sqlite;
 /// <summary>Batches and the advice given for them, in SQLite.</summary>
 internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
 {
-    private const string BatchColumns = """
+    public const string BatchColumns = """
         Id, SiteId, TroughId, Division, Field, Cultivar, BushAge, Standard,
         PluckedFromMs, PluckedToMs, LoadedAtMs, GreenWeightKg,
-        MeasuredSurfaceWaterKgPerKg, SurfaceFeel, MeasuredMoistureWetBasis, ReadyByMs, CreatedAtMs, UnloadedAtMs
+        MeasuredSurfaceWaterKgPerKg, SurfaceFeel, MeasuredMoistureWetBasis, ReadyByMs, CreatedAtMs, UnloadedAtMs,
+        Ended, EndReason, MixedIntoId, PluckingAssumed
         """;
 
     private const string AdviceColumns = "Id, BatchId, MadeAtMs, ModelVersion, RequestJson, AnswerJson";
 
-    private const string AddBatchSql = $"""
+    public const string AddBatchSql = $"""
         INSERT INTO Batch ({BatchColumns})
         VALUES (
             @Id, @SiteId, @TroughId, @Division, @Field, @Cultivar, @BushAge, @Standard,
             @PluckedFromMs, @PluckedToMs, @LoadedAtMs, @GreenWeightKg,
-            @MeasuredSurfaceWaterKgPerKg, @SurfaceFeel, @MeasuredMoistureWetBasis, @ReadyByMs, @CreatedAtMs, @UnloadedAtMs)
+            @MeasuredSurfaceWaterKgPerKg, @SurfaceFeel, @MeasuredMoistureWetBasis, @ReadyByMs, @CreatedAtMs, @UnloadedAtMs,
+            @Ended, @EndReason, @MixedIntoId, @PluckingAssumed)
         """;
 
     private const string AddAdviceSql = $"""
@@ -36,9 +38,14 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
     private const string OnTroughSql = $"""
         SELECT {BatchColumns} FROM Batch
         WHERE SiteId = @siteId AND TroughId = @troughId
-          AND LoadedAtMs <= @atMs AND (UnloadedAtMs IS NULL OR UnloadedAtMs > @atMs)
+          AND LoadedAtMs <= @atMs AND (Ended IS NULL OR UnloadedAtMs > @atMs)
         ORDER BY LoadedAtMs DESC, Id DESC
         LIMIT @most
+        """;
+
+    public const string EndSql = """
+        UPDATE Batch SET Ended = @how, UnloadedAtMs = @atMs, MixedIntoId = @intoBatchId, EndReason = @reason
+        WHERE Id = @batchId AND Ended IS NULL
         """;
 
     private const string ListAdviceSql = $"""
@@ -80,13 +87,15 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
             new { siteId, troughId, atMs = at.ToUnixTimeMilliseconds(), most = IBatchStore.MostListed },
             cancel);
 
-    public Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default) => database.Write(
-        owner: $"batch '{batchId}'",
-        (connection, transaction) => connection.Execute(
-            "UPDATE Batch SET UnloadedAtMs = @atMs WHERE Id = @batchId AND UnloadedAtMs IS NULL",
-            new { batchId, atMs = at.ToUnixTimeMilliseconds() },
-            transaction) == 1,
-        cancel);
+    public Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Unloaded, at, null, null, cancel);
+
+    public Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Cancelled, at, null, reason, cancel);
+
+    public Task<bool> MarkMixed(
+        string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Mixed, at, intoBatchId, reason, cancel);
 
     public Task AddAdvice(StoredAdvice advice, CancellationToken cancel = default) => database.Write(
         owner: $"batch '{advice.BatchId}'",
@@ -102,6 +111,16 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         database.Read<IReadOnlyList<StoredAdvice>>(
             connection => [.. connection.Query<AdviceRow>(
                 ListAdviceSql, new { batchId, most = IBatchStore.MostListed }).Select(row => row.ToAdvice())],
+            cancel);
+
+    private Task<bool> End(
+        string batchId, BatchEnd how, DateTimeOffset at, string? intoBatchId, string? reason, CancellationToken cancel) =>
+        database.Write(
+            owner: $"batch '{intoBatchId}'",
+            (connection, transaction) => connection.Execute(
+                EndSql,
+                new { batchId, how = StoredWord.Of(how), atMs = at.ToUnixTimeMilliseconds(), intoBatchId, reason },
+                transaction) == 1,
             cancel);
 
     private Task<IReadOnlyList<StoredBatch>> Batches(string sql, object parameters, CancellationToken cancel) =>

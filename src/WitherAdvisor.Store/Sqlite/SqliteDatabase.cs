@@ -1,4 +1,5 @@
 using System.Data.Common;
+using System.Runtime.CompilerServices;
 using Dapper;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.Logging;
@@ -41,10 +42,31 @@ internal sealed class SqliteDatabase : IDisposable
         return query(connection);
     }
 
+    /// <summary>Row by row, as it is read; the connection is open until the last.</summary>
+    public async IAsyncEnumerable<T> Stream<T>(
+        Func<SqliteConnection, IEnumerable<T>> query, [EnumeratorCancellation] CancellationToken cancel)
+    {
+        await using var connection = await Connect(cancel);
+        foreach (var row in query(connection))
+        {
+            cancel.ThrowIfCancellationRequested();
+            yield return row;
+        }
+    }
+
     /// <summary>All that <paramref name="change"/> does is kept, or nothing of it.</summary>
     /// <param name="owner">What the rows belong to, for people, where it may be missing.</param>
     /// <exception cref="UnknownOwnerException">The store does not hold the owner.</exception>
-    public async Task<T> Write<T>(string owner, Func<SqliteConnection, DbTransaction, T> change, CancellationToken cancel)
+    public Task<T> Write<T>(string owner, Func<SqliteConnection, DbTransaction, T> change, CancellationToken cancel) =>
+        Write(owner, change, _ => true, cancel);
+
+    /// <summary>The same, and nothing is kept either where <paramref name="change"/> answers false.</summary>
+    /// <exception cref="UnknownOwnerException">The store does not hold the owner.</exception>
+    public Task<bool> WriteOrTakeBack(string owner, Func<SqliteConnection, DbTransaction, bool> change, CancellationToken cancel) =>
+        Write(owner, change, good => good, cancel);
+
+    private async Task<T> Write<T>(
+        string owner, Func<SqliteConnection, DbTransaction, T> change, Func<T, bool> keep, CancellationToken cancel)
     {
         await writerGate.WaitAsync(cancel);
         try
@@ -52,7 +74,7 @@ internal sealed class SqliteDatabase : IDisposable
             await using var connection = await Connect(cancel);
             await using var transaction = await connection.BeginTransactionAsync(cancel);
             var result = change(connection, transaction);
-            await transaction.CommitAsync(cancel);
+            await (keep(result) ? transaction.CommitAsync(cancel) : transaction.RollbackAsync(cancel));
             return result;
         }
         catch (SqliteException failure) when (failure.SqliteExtendedErrorCode == ForeignKeyViolated)

@@ -76,4 +76,44 @@ public sealed class BatchEndpointsTests(RunningService service)
         (await loft.Caller.Post(path, after)).ExpectProblem(409, "urn:witheradvisor:problem:already-unloaded");
         (await loft.Caller.Post($"/v1/batches/{batch["id"]}/advice")).ExpectProblem(409, "urn:witheradvisor:problem:already-unloaded");
     }
+
+    [Fact]
+    public async Task A_batch_runs_until_it_is_cancelled_with_a_reason_and_cannot_end_otherwise_then()
+    {
+        Loft loft = await Loft.Open(service);
+        JsonNode batch = (await loft.Take())["batch"]!;
+        Assert.Equal("running", (string?)batch["status"]);
+        string path = $"/v1/batches/{batch["id"]}";
+
+        JsonObject cancelled = new() { ["cancelled_at"] = "2026-03-01T14:00:00+05:30", ["reason"] = "The fan failed." };
+        JsonNode ended = (await loft.Caller.Post(path + "/cancelled", cancelled)).Expect(200).Json;
+
+        Assert.Equal(("cancelled", "The fan failed."), ((string)ended["status"]!, (string)ended["end_reason"]!));
+        JsonObject unloaded = new() { ["unloaded_at"] = "2026-03-01T23:10:00+05:30" };
+        Reply refused = (await loft.Caller.Post(path + "/unloaded", unloaded)).ExpectProblem(409, "urn:witheradvisor:problem:already-cancelled");
+        Assert.Contains("The fan failed.", (string)refused.Json["detail"]!);
+        Assert.Equal(ended.ToJsonString(), (await loft.Caller.Get(path)).Expect(200).Json.ToJsonString());
+    }
+
+    [Fact]
+    public async Task A_batch_is_mixed_into_another_of_its_site_that_still_runs()
+    {
+        Loft loft = await Loft.Open(service);
+        string little = (string)(await loft.Take())["batch"]!["id"]!;
+        string large = (string)(await loft.Take())["batch"]!["id"]!;
+        string elsewhere = (string)(await (await Loft.Open(service)).Take())["batch"]!["id"]!;
+        foreach (string wrong in new[] { little, elsewhere, "nothing" })
+        {
+            (await loft.Caller.Post($"/v1/batches/{little}/mixed", Mixed(wrong))).ExpectInvalid("into");
+        }
+
+        JsonNode ended = (await loft.Caller.Post($"/v1/batches/{little}/mixed", Mixed(large))).Expect(200).Json;
+
+        Assert.Equal(("mixed", large), ((string)ended["status"]!, (string)ended["mixed_into"]!));
+        (await loft.Caller.Post($"/v1/batches/{large}/mixed", Mixed(little))).ExpectProblem(409, "urn:witheradvisor:problem:already-mixed");
+        (await loft.Caller.Post($"/v1/batches/{little}/advice")).ExpectProblem(409, "urn:witheradvisor:problem:already-mixed");
+    }
+
+    private static JsonObject Mixed(string into) =>
+        new() { ["mixed_at"] = "2026-03-01T14:00:00+05:30", ["into"] = into, ["reason"] = "Too little leaf." };
 }

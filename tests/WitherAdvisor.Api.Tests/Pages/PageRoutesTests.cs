@@ -170,6 +170,11 @@ public sealed class PageRoutesTests : IDisposable
     [InlineData(PageHost.NewReading)]
     [InlineData("/batches/{batch}/advice")]
     [InlineData("/batches/{batch}/unload")]
+    [InlineData("/batches/{batch}/unloaded")]
+    [InlineData("/batches/{batch}/cancelled")]
+    [InlineData("/batches/{batch}/mixed")]
+    [InlineData("/batches/{batch}/outcome")]
+    [InlineData("/sites/invented-hill/outcomes/import")]
     public async Task Without_its_token_no_form_does_anything(string target)
     {
         await host.WithSite();

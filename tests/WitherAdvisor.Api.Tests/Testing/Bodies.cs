@@ -52,6 +52,25 @@ internal static class Bodies
         };
     }
 
+    public static JsonArray Scales() =>
+    [
+        Parse("""{"name": "Briskness", "least_mark": 0, "most_mark": 10}"""),
+        Parse("""{"name": "Colour", "least_mark": -5, "most_mark": 5}"""),
+    ];
+
+    /// <summary>Everything that can be said of a batch of ten hours, and nothing odd in it.</summary>
+    public static JsonObject Outcome() => Parse("""
+        {
+          "air_set": [{"from_hour": 0, "dry_bulb_c": 26.5, "hygrometric_difference_k": 7.2, "fan_share_percent": 100}, {"from_hour": 3, "dry_bulb_c": 25}],
+          "air_measured": [{"from_hour": 1, "dry_bulb_c": 26.1, "wet_bulb_c": 19.2}],
+          "turns": 2, "turned_at_hours": [3, 6.5], "withered_weight_kg": 560, "oven_moisture_wet_basis_percent": 60.2,
+          "layers": {"bottom_moisture_wet_basis_percent": 58.5, "middle_moisture_wet_basis_percent": 60, "top_moisture_wet_basis_percent": 61.5},
+          "sample_weighings": [{"hour": 4, "weight_percent": 78}], "verdict": "right", "evenness": "even",
+          "marks": [{"scale": "Briskness", "mark": 7.5}, {"scale": "Colour", "mark": -1}],
+          "faults": ["red leaf on top"], "weather": "wet", "note": "fan off for ten minutes", "entered_by": "night maker"
+        }
+        """);
+
     public static JsonObject Simulation() => new()
     {
         ["site"] = Site(),

@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -18,7 +19,10 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         new("readings", HttpMethod.Post, typeof(IReadOnlyList<ReadingInput>), At(loft => loft.Path + "/weather?kind=observed")),
         new("rain totals", HttpMethod.Post, typeof(IReadOnlyList<RainTotalInput>), At(loft => loft.Path + "/rain-totals")),
         new("batch", HttpMethod.Post, typeof(BatchOnTroughInput), At(loft => loft.Path + "/batches")),
-        new("unloaded", HttpMethod.Post, typeof(UnloadedInput), OfBatch),
+        new("unloaded", HttpMethod.Post, typeof(UnloadedInput), OfBatch("unloaded")),
+        new("cancelled", HttpMethod.Post, typeof(CancelledInput), OfBatch("cancelled")),
+        new("outcome", HttpMethod.Put, typeof(OutcomeInput), OfOutcome),
+        new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleInput>), At(loft => loft.Path + "/taster-scales")),
         new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
         new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
     ];
@@ -30,9 +34,15 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
 
     private static Func<Loft, Task<string>> At(Func<Loft, string> path) => loft => Task.FromResult(path(loft));
 
-    private static async Task<string> OfBatch(Loft loft)
+    private static Func<Loft, Task<string>> OfBatch(string way) => async loft =>
     {
         JsonNode taken = await loft.Take();
-        return $"/v1/batches/{taken["batch"]!["id"]}/unloaded";
+        return $"/v1/batches/{taken["batch"]!["id"]}/{way}";
+    };
+
+    private static async Task<string> OfOutcome(Loft loft)
+    {
+        await loft.NameScales();
+        return $"/v1/batches/{await loft.UnloadedBatch.Value}/outcome";
     }
 }

@@ -19,7 +19,8 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     [Fact]
     public async Task Every_field_of_a_batch_and_its_advice_comes_back()
     {
-        var batch = Filled<StoredBatch>() with { SiteId = "hill", TroughId = "t1" };
+        var filled = Filled<StoredBatch>() with { SiteId = "hill", TroughId = "t1" };
+        var batch = filled with { MixedIntoId = filled.Id };
         var advice = Filled<StoredAdvice>() with { BatchId = batch.Id };
 
         await store.Batches.Add(batch, advice, Cancel);
@@ -187,6 +188,43 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         Assert.False(await store.Batches.MarkUnloaded("nothing", Monday, Cancel));
 
         Assert.Equal(Monday.AddHours(9), (await store.Batches.Find("b1", Cancel))!.UnloadedAt);
+    }
+
+    [Fact]
+    public async Task A_batch_ends_in_one_way_with_its_reason_and_in_no_other_afterwards()
+    {
+        await Add(Batch("lost"));
+        await Add(Batch("little"));
+        await Add(Batch("large"));
+
+        Assert.True(await store.Batches.MarkCancelled("lost", Monday, "the fan failed", Cancel));
+        Assert.True(await store.Batches.MarkMixed("little", Monday, "large", "too little leaf", Cancel));
+        Assert.False(await store.Batches.MarkUnloaded("lost", Monday, Cancel));
+        Assert.False(await store.Batches.MarkMixed("lost", Monday, "large", "late", Cancel));
+        Assert.False(await store.Batches.MarkCancelled("little", Monday, "late", Cancel));
+
+        var lost = (await store.Batches.Find("lost", Cancel))!;
+        Assert.Equal((BatchEnd.Cancelled, "the fan failed", null), (lost.Ended, lost.EndReason, lost.MixedIntoId));
+        var little = (await store.Batches.Find("little", Cancel))!;
+        Assert.Equal((BatchEnd.Mixed, "too little leaf", "large"), (little.Ended, little.EndReason, little.MixedIntoId));
+    }
+
+    [Fact]
+    public async Task A_batch_cannot_be_mixed_into_one_that_is_not_kept()
+    {
+        await Add(Batch("b1"));
+
+        await Assert.ThrowsAsync<UnknownOwnerException>(() => store.Batches.MarkMixed("b1", Monday, "nothing", "why", Cancel));
+
+        Assert.True((await store.Batches.Find("b1", Cancel))!.IsRunning);
+    }
+
+    [Fact]
+    public async Task A_batch_of_the_past_whose_end_nobody_knows_lies_on_no_trough()
+    {
+        await Add(Batch("b1").LoadedAt(Monday) with { Ended = BatchEnd.Unloaded });
+
+        Assert.Empty(await OnTrough(Monday.AddHours(1)));
     }
 
     [Fact]

@@ -13,9 +13,15 @@ internal static class AdvicePageEndpoints
         string batch, HttpContext http, IBatchStore batches, AdviceViewing viewing, TimeProvider clock, CancellationToken cancel)
     {
         PageContext page = PageAnswer.Context(http, clock);
-        return await batches.Find(batch, cancel) is { } found && await viewing.Of(found, page, cancel) is { } view
+        if (await batches.Find(batch, cancel) is not { } found)
+        {
+            return PageAnswer.Unknown("batch", page);
+        }
+
+        // A batch off a paper log has no advice, only what came of it.
+        return await viewing.Of(found, page, cancel) is { } view
             ? PageAnswer.Of<AdvicePage>(new { View = view })
-            : PageAnswer.Unknown("batch", page);
+            : PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}/outcome");
     }
 
     public static Task<IResult> AdviseAgain(
@@ -43,7 +49,7 @@ internal static class AdvicePageEndpoints
             return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
         }
 
-        if (found.UnloadedAt is null)
+        if (found.IsRunning)
         {
             await act(found);
         }

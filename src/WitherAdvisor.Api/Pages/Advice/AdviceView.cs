@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Weather;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
@@ -31,6 +32,9 @@ public sealed record AdviceView(
     /// <summary>Which inputs matter most; null where no plan reaches its target.</summary>
     public Sensitivity? Sensitivity { get; init; }
 
+    /// <summary>Batches of the site that its leaf could have been mixed into.</summary>
+    public IReadOnlyList<Choice> OthersRunning { get; init; } = [];
+
     public WallClock Clock { get; } = new(Site.TimeZone);
 
     public PersonUnits Units => Page.Units;
@@ -40,7 +44,7 @@ public sealed record AdviceView(
     /// <summary>Hours since loading when the page is drawn; below 0 before loading.</summary>
     public double HoursNow => (Page.Now - LoadedAt).TotalHours;
 
-    public bool OnTrough => Batch.UnloadedAt is null;
+    public bool OnTrough => Batch.IsRunning;
 
     /// <summary>The page of the weather that led to it.</summary>
     public string WeatherAddress => WeatherView.Address(Site.Id, LoadedAt);

@@ -6,6 +6,8 @@ using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;
@@ -29,15 +31,23 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
             AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
             Sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson)),
+            OthersRunning = batch.IsRunning ? await OthersRunning(batch, cancel) : [],
             AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
             Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };
     }
 
+    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, CancellationToken cancel) =>
+    [
+        .. (await batches.List(batch.SiteId, IBatchStore.MostListed, cancel))
+            .Where(other => other.IsRunning && other.Id != batch.Id)
+            .Select(other => new Choice(other.Id, LeafWording.Label(other.Batch.Label), $"trough {other.TroughId}")),
+    ];
+
     private async Task<IReadOnlyList<string>> Warnings(
         StoredBatch batch, StoredTrough trough, DateTimeOffset now, CancellationToken cancel)
     {
-        if (batch.UnloadedAt is not null)
+        if (!batch.IsRunning)
         {
             return [];
         }

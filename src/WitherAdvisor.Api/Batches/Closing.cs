@@ -1,0 +1,7 @@
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Batches;
+
+/// <summary>What came of ending a batch: the batch as it is now, or why it was not ended.</summary>
+internal sealed record Closing(StoredBatch? Batch, ProblemResult? Refusal);

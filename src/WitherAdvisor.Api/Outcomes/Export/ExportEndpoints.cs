@@ -1,0 +1,48 @@
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Outcomes.Log;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Outcomes.Export;
+
+/// <summary>Routes of the log of outcomes and of what its columns mean.</summary>
+internal static class ExportEndpoints
+{
+    public static void MapOutcomeExport(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder outcomes = v1.MapGroup("").WithTags("Outcomes");
+        outcomes.MapGet("outcomes/dictionary", GetDictionary);
+        outcomes.MapGet("sites/{site}/outcomes/export", GetExport)
+            .Produces<string>(StatusCodes.Status200OK, "text/csv", ParquetExport.ContentType);
+    }
+
+    /// <summary>The columns of the log: type, unit, meaning and range of each.</summary>
+    private static List<ColumnAnswer> GetDictionary() => [.. LogColumn.All.Select(ColumnAnswer.Of)];
+
+    /// <summary>
+    /// The log of a site by loading, each batch with what came of it and the last advice given for it. It is sent row by
+    /// row, however long; as CSV it can be imported again without loss.
+    /// </summary>
+    private static async Task<IResult> GetExport(
+        string site, Query<ExportQuery> query, ISiteStore sites, IOutcomeStore store, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        IAsyncEnumerable<LogRow> rows = Rows(found, store.Log(site, query.Value.ToFilter(), cancel));
+        return query.Value.Format == ExportFormat.Csv
+            ? TypedResults.Stream(body => CsvExport.Write(rows, body, cancel), CsvExport.ContentType, $"{site}-outcomes.csv")
+            : TypedResults.Stream(body => ParquetExport.Write(rows, body, cancel), ParquetExport.ContentType, $"{site}-outcomes.parquet");
+    }
+
+    private static async IAsyncEnumerable<LogRow> Rows(StoredSite site, IAsyncEnumerable<LoggedOutcome> log)
+    {
+        LogWriting writing = new(new SiteClock(site.TimeZone));
+        await foreach (LoggedOutcome line in log)
+        {
+            yield return writing.Row(line);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Http;
+
+namespace WitherAdvisor.Api.Outcomes.Import;
+
+/// <summary>Route of the import of past withers.</summary>
+internal static class ImportEndpoints
+{
+    public static void MapOutcomeImport(this RouteGroupBuilder v1) => v1.MapGroup("").WithTags("Outcomes")
+        .MapPost("sites/{site}/outcomes/import", PostImport)
+        .Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+
+    /// <summary>
+    /// Imports a log of past withers as CSV, by the columns of the data dictionary, or says row by row what would come of
+    /// it. Times without offset are the site's. The same file twice adds nothing; what is kept already is never changed.
+    /// </summary>
+    private static async Task<Results<Ok<ImportAnswer>, ProblemResult>> PostImport(
+        string site, Query<ImportQuery> query, SpooledCsv body, LogImport import, CancellationToken cancel)
+    {
+        Imported imported = await import.Run(site, body.Value, query.Value, cancel);
+        return imported.Answer is { } answer ? TypedResults.Ok(answer) : imported.Refusal!;
+    }
+}

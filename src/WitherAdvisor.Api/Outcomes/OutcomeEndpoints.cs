@@ -1,0 +1,53 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Outcomes;
+
+/// <summary>Routes of the outcome of a batch.</summary>
+internal static class OutcomeEndpoints
+{
+    public static void MapOutcomes(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder outcome = v1.MapGroup("/batches/{batch}/outcome").WithTags("Outcomes");
+        outcome.MapGet("", GetOutcome);
+        outcome.MapPut("", PutOutcome).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        outcome.MapGet("history", GetHistory);
+    }
+
+    /// <summary>What came of a batch, as entered last.</summary>
+    private static async Task<Results<Ok<OutcomeAnswer>, ProblemResult>> GetOutcome(
+        string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
+    {
+        if (await batches.Find(batch, cancel) is not { } found)
+        {
+            return Problem.Unknown("batch", batch);
+        }
+
+        return await reading.Newest(found, cancel) is { } newest ? TypedResults.Ok(newest) : Problem.Unknown("outcome", batch);
+    }
+
+    /// <summary>
+    /// Enters or changes what came of an unloaded batch; what was entered before stays in the history. What cannot be
+    /// is refused; what looks odd is answered with 409 and its codes, and taken once they are sent back in confirm.
+    /// </summary>
+    private static async Task<Results<Ok<OutcomeAnswer>, Created<OutcomeAnswer>, ProblemResult>> PutOutcome(
+        string batch, Body<OutcomeInput> body, OutcomeEntry entry, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
+    {
+        EnteredOutcome entered = await entry.Enter(batch, body.Value, cancel);
+        if (entered.Refusal is { } refusal)
+        {
+            return refusal;
+        }
+
+        OutcomeAnswer answer = (await reading.Newest((await batches.Find(batch, cancel))!, cancel))!;
+        return entered.IsFirst ? TypedResults.Created($"/v1/batches/{batch}/outcome", answer) : TypedResults.Ok(answer);
+    }
+
+    /// <summary>Every version of what was entered for a batch, newest first.</summary>
+    private static async Task<Results<Ok<List<OutcomeAnswer>>, ProblemResult>> GetHistory(
+        string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel) =>
+        await batches.Find(batch, cancel) is { } found
+            ? TypedResults.Ok(await reading.History(found, cancel))
+            : Problem.Unknown("batch", batch);
+}

@@ -1,0 +1,73 @@
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Outcomes;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Outcomes;
+
+/// <summary>An outcome between request, domain and store.</summary>
+internal static class OutcomeMapping
+{
+    public static WitherOutcome ToDomain(OutcomeInput input) => new()
+    {
+        AirSet = [.. (input.AirSet ?? []).Select(ToDomain)],
+        AirMeasured = [.. (input.AirMeasured ?? []).Select(ToDomain)],
+        Turns = input.Turns ?? (input.TurnedAtHours is { Count: > 0 } hours ? hours.Count : null),
+        TurnedAtHours = input.TurnedAtHours ?? [],
+        WitheredWeightKg = input.WitheredWeightKg,
+        OvenMoistureWetBasis = Percent.ToFraction(input.OvenMoistureWetBasisPercent),
+        Layers = new(
+            Percent.ToFraction(input.Layers?.BottomMoistureWetBasisPercent),
+            Percent.ToFraction(input.Layers?.MiddleMoistureWetBasisPercent),
+            Percent.ToFraction(input.Layers?.TopMoistureWetBasisPercent)),
+        SampleWeighings = [.. (input.SampleWeighings ?? []).Select(one => new SampleWeighing(one.Hour, Percent.ToFraction(one.WeightPercent)))],
+        Verdict = input.Verdict,
+        Evenness = input.Evenness,
+        Marks = [.. (input.Marks ?? []).Select(mark => new TasterMark(mark.Scale, mark.Mark))],
+        Faults = input.Faults ?? [],
+        Weather = input.Weather,
+        Note = input.Note,
+    };
+
+    public static StoredOutcome ToStored(string batchId, OutcomeInput input, DateTimeOffset enteredAt, IReadOnlyList<string> confirmed) =>
+        new(batchId, ToDomain(input), enteredAt, input.EnteredBy, confirmed);
+
+    public static OutcomeInput ToInput(StoredOutcome stored) => new()
+    {
+        AirSet = [.. stored.Outcome.AirSet.Select(ToInput)],
+        AirMeasured = [.. stored.Outcome.AirMeasured.Select(ToInput)],
+        Turns = stored.Outcome.Turns,
+        TurnedAtHours = stored.Outcome.TurnedAtHours,
+        WitheredWeightKg = stored.Outcome.WitheredWeightKg,
+        OvenMoistureWetBasisPercent = Percent.Of(stored.Outcome.OvenMoistureWetBasis),
+        Layers = ToInput(stored.Outcome.Layers),
+        SampleWeighings =
+            [.. stored.Outcome.SampleWeighings.Select(one => new SampleWeighingInput { Hour = one.Hour, WeightPercent = Percent.Of(one.WeightShare) })],
+        Verdict = stored.Outcome.Verdict,
+        Evenness = stored.Outcome.Evenness,
+        Marks = [.. stored.Outcome.Marks.Select(mark => new MarkInput { Scale = mark.Scale, Mark = mark.Mark })],
+        Faults = stored.Outcome.Faults,
+        Weather = stored.Outcome.Weather,
+        Note = stored.Outcome.Note,
+        EnteredBy = stored.EnteredBy,
+        Confirm = stored.Confirmed,
+    };
+
+    private static LayersInput? ToInput(LayerMoistures layers) => layers == new LayerMoistures(null, null, null) ? null : new()
+    {
+        BottomMoistureWetBasisPercent = Percent.Of(layers.BottomWetBasis),
+        MiddleMoistureWetBasisPercent = Percent.Of(layers.MiddleWetBasis),
+        TopMoistureWetBasisPercent = Percent.Of(layers.TopWetBasis),
+    };
+
+    private static AirHeld ToDomain(AirInput air) =>
+        new(air.FromHour, air.DryBulbC, air.WetBulbC, air.HygrometricDifferenceK, Percent.ToFraction(air.FanSharePercent));
+
+    private static AirInput ToInput(AirHeld air) => new()
+    {
+        FromHour = air.FromHour,
+        DryBulbC = air.DryBulbC,
+        WetBulbC = air.WetBulbC,
+        HygrometricDifferenceK = air.HygrometricDifferenceK,
+        FanSharePercent = Percent.Of(air.FanShare),
+    };
+}

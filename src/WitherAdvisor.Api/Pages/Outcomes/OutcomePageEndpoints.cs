@@ -1,0 +1,105 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.HttpResults;
+using System.Text.Json;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Api.Outcomes;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Outcomes;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Pages.Outcomes;
+
+/// <summary>The page on which the outcome of a batch is read and entered.</summary>
+internal static class OutcomePageEndpoints
+{
+    public static async Task<IResult> Show(
+        string batch, HttpContext http, IBatchStore batches, ISiteStore sites, IOutcomeStore outcomes, OutcomeReading reading,
+        TimeProvider clock, CancellationToken cancel)
+    {
+        PageContext page = PageAnswer.Context(http, clock);
+        return await View(batch, batches, sites, outcomes, reading, page, cancel) is { } view
+            ? Draw(view, StatusCodes.Status200OK)
+            : PageAnswer.Unknown("batch", page);
+    }
+
+    public static async Task<IResult> Enter(
+        string batch, HttpContext http, IBatchStore batches, ISiteStore sites, IOutcomeStore outcomes, OutcomeReading reading,
+        OutcomeEntry entry, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel)
+    {
+        PageContext page = PageAnswer.Context(http, clock);
+        if (await View(batch, batches, sites, outcomes, reading, page, cancel) is not { } view)
+        {
+            return PageAnswer.Unknown("batch", page);
+        }
+
+        PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
+        if (!posted.Genuine)
+        {
+            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+        }
+
+        page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
+        FormReader reader = new(posted.Typed);
+        OutcomeInput typed = OutcomeForm.For(view.Scales, page.Units, view.Kept).Read(reader);
+        view = view with { Page = page, Form = reader.Filled };
+        if (reader.Problems.Count == 0)
+        {
+            Refuse(reader, Wrong(typed));
+        }
+
+        if (reader.Problems.Count > 0)
+        {
+            return Draw(view, StatusCodes.Status422UnprocessableEntity);
+        }
+
+        EnteredOutcome entered = await entry.Enter(batch, typed, cancel);
+        if (entered.Refusal?.Problem is not { } problem)
+        {
+            return PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(batch)}/outcome");
+        }
+
+        Refuse(reader, problem.Errors ?? []);
+        return problem.Errors is null && problem.Warnings is null
+            ? PageAnswer.Message(problem.Title, problem.Detail ?? "", page, problem.Status)
+            : Draw(view with { Odd = problem.Warnings ?? [] }, StatusCodes.Status422UnprocessableEntity);
+    }
+
+    private static async Task<OutcomeView?> View(
+        string batch, IBatchStore batches, ISiteStore sites, IOutcomeStore outcomes, OutcomeReading reading, PageContext page,
+        CancellationToken cancel)
+    {
+        if (await batches.Find(batch, cancel) is not { } found || await sites.FindSite(found.SiteId, cancel) is not { } site)
+        {
+            return null;
+        }
+
+        IReadOnlyList<TasterScale> scales = await outcomes.ListScales(found.SiteId, cancel);
+        OutcomeAnswer? kept = await reading.Newest(found, cancel);
+        AdviceFigures? advice = await reading.Advice(batch, cancel);
+        return new(
+            site, found, kept, advice, scales, OutcomeForm.For(scales, page.Units, kept),
+            new OutcomeTyped(page.Units, scales).Of(kept ?? new OutcomeInput()), [], page)
+        {
+            HasAdvicePage = advice is not null && await batches.FindAdvice(advice.AdviceId, cancel) is not null,
+        };
+    }
+
+    private static IEnumerable<FieldError> Wrong(OutcomeInput typed)
+    {
+        Shape shape = Shapes.Of(typeof(OutcomeInput));
+        List<FieldError> wrong = [];
+        shape.Check(JsonSerializer.SerializeToElement(typed, JsonRules.Input), "", wrong);
+        return wrong.Count > 0 ? wrong : CrossChecks.Of(typed, shape);
+    }
+
+    private static void Refuse(FormReader reader, IEnumerable<FieldError> errors)
+    {
+        foreach (FieldError error in errors)
+        {
+            reader.Refuse(error.Field, Wording.Codes.Sentence(Wording.Codes.Plain(error.Field)), $"{error.Given} was given; {error.Allowed} is allowed.");
+        }
+    }
+
+    private static RazorComponentResult Draw(OutcomeView view, int status) => PageAnswer.Of<OutcomePage>(new { View = view }, status);
+}
