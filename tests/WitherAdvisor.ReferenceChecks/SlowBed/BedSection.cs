@@ -45,7 +45,8 @@ public static class BedSection
         for (int i = 0; i < withers.Count; i++)
         {
             string where = $"wither {i}";
-            if (slow[i].HoursToTarget is { } theirs)
+            // Within a tolerance of the horizon one solver may reach the target and the other not.
+            if (slow[i].HoursToTarget is { } theirs and < BedWither.HorizonHours - 0.5)
             {
                 yield return new($"hours to target, {cut.Named}", where, Source, fast[i].HoursToTarget ?? double.NaN, theirs, cut.Hours);
             }
