@@ -9,6 +9,9 @@ public interface IWeatherFeed
     /// <summary>The line that has to be shown beside its numbers.</summary>
     string Attribution { get; }
 
+    /// <summary>The most past days that it gives.</summary>
+    int PastDays { get; }
+
     /// <summary>How it has been doing.</summary>
     FeedHealth Health { get; }
 

@@ -35,6 +35,8 @@ internal sealed class WeatherFeed : IWeatherFeed, IDisposable
 
     public string Attribution => options.Attribution;
 
+    public int PastDays => options.PastDays;
+
     public FeedHealth Health => log.Health(Name, breaker.CircuitState switch
     {
         CircuitState.Closed => FeedBreaker.Closed,

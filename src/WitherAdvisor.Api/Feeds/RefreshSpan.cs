@@ -5,9 +5,6 @@ namespace WitherAdvisor.Api.Feeds;
 /// <summary>Which days to ask a feed for.</summary>
 internal static class RefreshSpan
 {
-    /// <summary>As far as feeds go back: soil water remembers months.</summary>
-    public const int LongPastDays = 92;
-
     /// <summary>A model's picture of the last days still changes as reports come in.</summary>
     public const int ShortPastDays = 3;
 
@@ -18,11 +15,12 @@ internal static class RefreshSpan
     /// In whole days, so that all who ask for a site on one day ask the same and share a fetch.
     /// </summary>
     /// <param name="newestAnalysed">The newest hour of the past that the feed has given; null where it has given none.</param>
+    /// <param name="mostPastDays">The most that the feed gives; all of them at first, since soil water remembers months.</param>
     /// <param name="now">By our clock.</param>
-    public static FeedSpan Since(DateTimeOffset? newestAnalysed, DateTimeOffset now)
+    public static FeedSpan Since(DateTimeOffset? newestAnalysed, int mostPastDays, DateTimeOffset now)
     {
-        int missed = newestAnalysed is { } newest ? Day(now) - Day(newest) : LongPastDays;
-        return new FeedSpan.Around(Math.Clamp(missed + 1, ShortPastDays, LongPastDays), ForecastDays);
+        int missed = newestAnalysed is { } newest ? Day(now) - Day(newest) : mostPastDays;
+        return new FeedSpan.Around(Math.Clamp(missed + 1, Math.Min(ShortPastDays, mostPastDays), mostPastDays), ForecastDays);
     }
 
     private static int Day(DateTimeOffset time) => DateOnly.FromDateTime(time.UtcDateTime).DayNumber;

@@ -36,7 +36,7 @@ internal sealed class SiteRefresh(
     private async Task<RefreshOutcome> Ask(StoredSite site, IWeatherFeed feed, CancellationToken stopping)
     {
         FeedFetch? lastGood = await log.LastGood(site.Id, feed.Name, stopping);
-        FeedSpan span = RefreshSpan.Since(lastGood?.NewestAnalysed, clock.GetUtcNow());
+        FeedSpan span = RefreshSpan.Since(lastGood?.NewestAnalysed, feed.PastDays, clock.GetUtcNow());
         // A feed that wants to be left in peace is not asked: it only says once more what it said.
         bool isAsked = feed.Health.ComeAgainAt is null;
         FeedAnswer answer = await feed.Fetch(

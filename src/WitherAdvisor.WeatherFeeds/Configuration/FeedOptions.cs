@@ -3,6 +3,9 @@ namespace WitherAdvisor.WeatherFeeds.Configuration;
 /// <summary>One feed: where it is, how it is asked, how long it is waited for.</summary>
 public sealed class FeedOptions
 {
+    /// <summary>As far as Open-Meteo's own forecast host goes back.</summary>
+    public const int MostPastDays = 92;
+
     /// <summary>Of the host that knows the last and coming days; "v1/forecast" is put behind it.</summary>
     public Uri? ForecastBaseUrl { get; set; }
 
@@ -21,6 +24,9 @@ public sealed class FeedOptions
 
     /// <summary>The line that the feed's licence wants beside its numbers.</summary>
     public string Attribution { get; set; } = "";
+
+    /// <summary>The most past days that the feed gives in one answer, 1 to 92: one that gives fewer refuses to be asked for more.</summary>
+    public int PastDays { get; set; } = MostPastDays;
 
     /// <summary>One try, from connecting to the last byte.</summary>
     public TimeSpan TryLimit { get; set; } = TimeSpan.FromSeconds(10);

@@ -71,6 +71,7 @@ internal sealed partial class FeedOptionsCheck : IValidateOptions<WeatherFeedsOp
     {
         var limits = new (bool Kept, string Rule)[]
         {
+            (feed.PastDays is >= 1 and <= FeedOptions.MostPastDays, $"{nameof(feed.PastDays)} is 1 to {FeedOptions.MostPastDays}"),
             (feed.TryLimit >= TimeSpan.FromMilliseconds(100) && feed.TryLimit <= feed.TotalLimit, $"{nameof(feed.TryLimit)} is 0.1 s to {nameof(feed.TotalLimit)}"),
             (feed.TotalLimit <= TimeSpan.FromMinutes(5), $"{nameof(feed.TotalLimit)} is at most 5 min"),
             (feed.Retries is >= 0 and <= 3, $"{nameof(feed.Retries)} is 0 to 3"),

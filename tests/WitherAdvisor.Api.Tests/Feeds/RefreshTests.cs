@@ -27,6 +27,24 @@ public sealed class RefreshTests
         Assert.All(server.Requests, request => Assert.Equal("3", request.GetParameter("forecast_days")!.Single()));
     }
 
+    [Theory]
+    [InlineData(7, "7", "3", "7")]
+    [InlineData(2, "2", "2", "2")]
+    public async Task A_feed_is_asked_for_no_more_past_days_than_it_gives(int most, string first, string next, string afterMonths)
+    {
+        using FeedServer server = new(FeedServer.Json(LongAnswer.Text()));
+        await using FedService service = new(server.Url, (FedService.Key("PastDays"), $"{most}"));
+        Loft loft = await service.Open();
+
+        foreach (int days in new[] { 0, 0, 100 })
+        {
+            service.Clock.Advance(TimeSpan.FromDays(days));
+            (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
+        }
+
+        Assert.Equal([first, next, afterMonths], server.Requests.Select(request => request.GetParameter("past_days")!.Single()));
+    }
+
     [Fact]
     public async Task A_feed_that_sent_us_away_is_not_asked_again_before_its_time()
     {

@@ -105,7 +105,7 @@ public sealed class AdvicePageTests
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() });
 
         Assert.DoesNotMatch("(?i)% wither", page);
-        Assert.Contains("outturn 41.7 % of green weight", page, StringComparison.Ordinal);
+        Assert.Contains("outturn on green weight 41.7 %", page, StringComparison.Ordinal);
         Assert.Contains("moisture, wet basis 57.2 to 63.1 %", page, StringComparison.Ordinal);
     }
 

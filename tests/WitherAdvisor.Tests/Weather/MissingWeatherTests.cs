@@ -32,6 +32,17 @@ public sealed class MissingWeatherTests
     }
 
     [Fact]
+    public void One_unread_hour_just_before_plucking_is_said()
+    {
+        IReadOnlyList<WeatherReading> lastUnread = [.. Full.Select(reading => reading.Time == InventedDays.At(12) ? reading with { RainMm = null } : reading)];
+
+        Assumption said = Assert.Single(Missing(lastUnread));
+
+        Assert.Equal("rain_unknown", said.Code);
+        Assert.Contains("unknown for 1 of the 72 hours", said.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Totals_by_hand_are_said_to_leave_the_hours_open()
     {
         IReadOnlyList<WeatherReading> noRain = [.. Full.Select(reading => reading with { RainMm = null })];

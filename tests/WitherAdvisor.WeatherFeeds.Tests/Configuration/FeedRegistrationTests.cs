@@ -43,6 +43,8 @@ public sealed class FeedRegistrationTests
     [InlineData("TryLimit", "00:01:00", "TryLimit is")]
     [InlineData("TryLimit", "00:00:00", "TryLimit is")]
     [InlineData("TotalLimit", "01:00:00", "TotalLimit is")]
+    [InlineData("PastDays", "0", "PastDays is 1 to 92")]
+    [InlineData("PastDays", "93", "PastDays is 1 to 92")]
     [InlineData("Retries", "4", "Retries is")]
     [InlineData("MostAtOnce", "0", "MostAtOnce is")]
     [InlineData("MostBodyBytes", "1", "MostBodyBytes is")]

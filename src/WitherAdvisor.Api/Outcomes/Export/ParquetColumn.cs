@@ -5,39 +5,42 @@ using WitherAdvisor.Api.Outcomes.Log;
 namespace WitherAdvisor.Api.Outcomes.Export;
 
 /// <summary>A column of the log as Parquet has it. All may be null there: a reader should not break when one becomes optional.</summary>
-internal sealed record ParquetColumn(DataField Field, Func<ParquetRowGroupWriter, IReadOnlyList<LogRow>, Task> Write)
+/// <param name="named">Name and type.</param>
+/// <remarks>It gathers values and not rows, so that a row is forgotten as soon as it was read.</remarks>
+internal abstract class ParquetColumn(DataField named)
 {
-    public static ParquetColumn Of(LogColumn column)
+    public DataField Field { get; } = named;
+
+    /// <summary>Keeps a row's value until the group is written.</summary>
+    public abstract void Add(LogRow row);
+
+    /// <summary>Writes what was kept, and forgets it.</summary>
+    public abstract Task WriteTo(ParquetRowGroupWriter group);
+
+    /// <summary>One for each column of the log, in its order.</summary>
+    /// <param name="rowsInGroup">The most values that each will keep.</param>
+    public static IReadOnlyList<ParquetColumn> All(int rowsInGroup) => [.. LogColumn.All.Select(column => Of(column, rowsInGroup))];
+
+    private static ParquetColumn Of(LogColumn column, int rowsInGroup)
     {
         if (column.Type == typeof(double))
         {
-            return Numbers<double>(new DataField<double>(column.Name, true), row => (double?)column.Read(row));
+            return new ParquetNumbers<double>(new DataField<double>(column.Name, true), row => (double?)column.Read(row), rowsInGroup);
         }
 
         if (column.Type == typeof(int))
         {
-            return Numbers<int>(new DataField<int>(column.Name, true), row => (int?)column.Read(row));
+            return new ParquetNumbers<int>(new DataField<int>(column.Name, true), row => (int?)column.Read(row), rowsInGroup);
         }
 
         if (column.Type == typeof(DateTimeOffset))
         {
-            return Numbers<DateTime>(
+            return new ParquetNumbers<DateTime>(
                 new DateTimeDataField(column.Name, DateTimeFormat.Timestamp, isAdjustedToUTC: true, unit: DateTimeTimeUnit.Millis, isNullable: true),
-                row => ((DateTimeOffset?)column.Read(row))?.UtcDateTime);
+                row => ((DateTimeOffset?)column.Read(row))?.UtcDateTime,
+                rowsInGroup);
         }
 
-        DataField<string> text = new(column.Name, true);
-        return new(text, (group, rows) => group.WriteAsync(text, [.. rows.Select(row => Text(column, row)!)]));
+        return new ParquetTexts(column, rowsInGroup);
     }
-
-    private static ParquetColumn Numbers<T>(DataField field, Func<LogRow, T?> read)
-        where T : struct =>
-        new(field, async (group, rows) => await group.WriteAsync<T>(field, rows.Select(read).ToArray().AsMemory()));
-
-    private static string? Text(LogColumn column, LogRow row) => column.Read(row) switch
-    {
-        null => null,
-        Enum choice => LogCell.Word(choice),
-        var text => (string)text,
-    };
 }

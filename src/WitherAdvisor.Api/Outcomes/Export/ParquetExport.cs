@@ -9,15 +9,14 @@ internal static class ParquetExport
 {
     public const string ContentType = "application/vnd.apache.parquet";
 
-    /// <summary>So many rows stand in memory at once: each row group costs each column a few bytes of the file's footer.</summary>
+    /// <summary>
+    /// So many rows stand in memory at once. Of more, the writer's buffers outgrow what is collected often; of fewer, its
+    /// description of each column of each row group, kept until the file's end, outgrows the buffers.
+    /// </summary>
     private const int RowsInGroup = 2_000;
 
     /// <summary>Buffers that the writer keeps between row groups; left to itself it keeps hundreds of megabytes.</summary>
     private const int KeptBytes = 2 * 1024 * 1024;
-
-    private static readonly IReadOnlyList<ParquetColumn> Columns = [.. LogColumn.All.Select(ParquetColumn.Of)];
-
-    private static readonly ParquetSchema Schema = new(Columns.Select(column => column.Field));
 
     private static readonly ParquetOptions Frugal = new()
     {
@@ -27,31 +26,37 @@ internal static class ParquetExport
 
     public static async Task Write(IAsyncEnumerable<LogRow> rows, Stream body, CancellationToken cancel)
     {
+        IReadOnlyList<ParquetColumn> columns = ParquetColumn.All(RowsInGroup);
+        ParquetSchema schema = new(columns.Select(column => column.Field));
         await using CountedStream counted = new(body);
-        await using ParquetWriter writer = await ParquetWriter.CreateAsync(Schema, counted, Frugal, cancellationToken: cancel);
-        List<LogRow> group = new(RowsInGroup);
+        await using ParquetWriter writer = await ParquetWriter.CreateAsync(schema, counted, Frugal, cancellationToken: cancel);
+        int waiting = 0;
         await foreach (LogRow row in rows)
         {
-            group.Add(row);
-            if (group.Count == RowsInGroup)
+            foreach (ParquetColumn column in columns)
             {
-                await WriteGroup(writer, group);
-                group.Clear();
+                column.Add(row);
+            }
+
+            if (++waiting == RowsInGroup)
+            {
+                await WriteGroup(writer, columns);
+                waiting = 0;
             }
         }
 
-        if (group.Count > 0)
+        if (waiting > 0)
         {
-            await WriteGroup(writer, group);
+            await WriteGroup(writer, columns);
         }
     }
 
-    private static async Task WriteGroup(ParquetWriter writer, IReadOnlyList<LogRow> rows)
+    private static async Task WriteGroup(ParquetWriter writer, IReadOnlyList<ParquetColumn> columns)
     {
         using ParquetRowGroupWriter group = writer.CreateRowGroup();
-        foreach (ParquetColumn column in Columns)
+        foreach (ParquetColumn column in columns)
         {
-            await column.Write(group, rows);
+            await column.WriteTo(group);
         }
 
         group.CompleteValidate();

@@ -18,13 +18,9 @@ public sealed class LoftAirForm(StoredSite site, PersonUnits units)
     /// <summary>Reads the fields; the reader holds the problems.</summary>
     public LoftAir Read(FormReader form, DateTimeOffset? loadedAt)
     {
-        BulbReading? bulbs = new BulbFields(site, units).Read(form);
-        double? wind = form.Number(BulbFields.Wind, "Wind", BulbFields.WindRange);
-        IReadOnlyList<RainTotal> rain = ReadRain(form, loadedAt ?? DateTimeOffset.UnixEpoch);
-        WeatherReading? reading = (bulbs is null && wind is null) || loadedAt is null
-            ? null
-            : new WeatherReading(loadedAt.Value, bulbs?.DryBulbC, WetBulbC: bulbs?.WetBulbC, RelativeHumidity: bulbs?.RelativeHumidity, WindMPerS: wind);
-        return new(reading, rain);
+        // A batch without its time is refused, and what was read for it with it.
+        DateTimeOffset at = loadedAt ?? DateTimeOffset.UnixEpoch;
+        return new(new BulbFields(site, units).Read(form, at), ReadRain(form, at));
     }
 
     // Each sum is kept as it was read; where one lies within another, the model takes the longer less the shorter.

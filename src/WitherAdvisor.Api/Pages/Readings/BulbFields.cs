@@ -2,10 +2,11 @@ using WitherAdvisor.Air;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
+using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 
-/// <summary>Dry bulb with wet bulb and its instrument, or with relative humidity.</summary>
+/// <summary>Dry bulb with wet bulb and its instrument, or with relative humidity; wind outside.</summary>
 public sealed class BulbFields(StoredSite site, PersonUnits units)
 {
     public const string DryBulb = "dry_bulb";
@@ -19,54 +20,57 @@ public sealed class BulbFields(StoredSite site, PersonUnits units)
     private const double LowestDryBulbC = -10;
     private const double HighestC = 50;
 
-    public static NumberRange WindRange { get; } = NumberRange.Plain(0, 60, "m/s");
+    private static readonly NumberRange WindRange = NumberRange.Plain(0, 60, "m/s");
 
-    /// <summary>Null where no dry bulb was typed or something in it is refused.</summary>
-    public BulbReading? Read(FormReader form)
+    /// <summary>A reading as it was read; null where nothing was typed or something in it is refused.</summary>
+    /// <param name="at">When it was read.</param>
+    public WeatherReading? Read(FormReader form, DateTimeOffset at)
     {
         int before = form.Problems.Count;
         double? dry = form.Number(DryBulb, "Dry bulb", NumberRange.Temperature(LowestDryBulbC, HighestC, units));
         double? wet = form.Number(WetBulb, "Wet bulb", NumberRange.Temperature(LowestWetBulbC, HighestC, units));
         PsychrometerKind? instrument = form.Choice<PsychrometerKind>(Instrument, "Instrument");
         double? humidity = form.Number(Humidity, "Relative humidity", NumberRange.Percent(0.01, 1, "%"));
-        if (form.Problems.Count > before)
+        double? wind = form.Number(Wind, "Wind", WindRange);
+        if (form.Problems.Count == before)
         {
-            return null;
+            Check(form, dry, wet, instrument, humidity);
         }
 
-        if (dry is null)
+        WeatherReading reading = wet is null
+            ? new(at, dry, RelativeHumidity: humidity, WindMPerS: wind)
+            : new(at, dry, WetBulbC: wet, WindMPerS: wind, Instrument: instrument);
+        return form.Problems.Count == before && reading.TellsAnything ? reading : null;
+    }
+
+    private void Check(FormReader form, double? dry, double? wet, PsychrometerKind? instrument, double? humidity)
+    {
+        if (dry is not { } dryC)
         {
             if (wet is not null || humidity is not null)
             {
                 form.Refuse(DryBulb, "Dry bulb", "Nothing was given; it is needed with a wet bulb or a humidity.");
             }
-
-            return null;
         }
-
-        return wet is null ? new(dry.Value, null, humidity) : Thermodynamic(form, dry.Value, wet.Value, instrument);
+        else if (wet is { } wetC)
+        {
+            Check(form, dryC, wetC, instrument);
+        }
     }
 
-    private BulbReading? Thermodynamic(FormReader form, double dryC, double wetC, PsychrometerKind? instrument)
+    private void Check(FormReader form, double dryC, double wetC, PsychrometerKind? instrument)
     {
         if (wetC > dryC)
         {
             form.Refuse(WetBulb, "Wet bulb", $"{units.TemperatureText(wetC)} was given; not above the dry bulb, {units.TemperatureText(dryC)}.");
-            return null;
         }
-
-        if (instrument is null)
+        else if (instrument is null)
         {
             form.Refuse(Instrument, "Instrument", "Nothing was chosen; it is needed with a wet bulb, as a still bulb reads higher.");
-            return null;
         }
-
-        if (Psychrometer.Air(dryC, wetC, site.Site.PressurePa, instrument.Value) is not { } air)
+        else if (Psychrometer.Air(dryC, wetC, site.Site.PressurePa, instrument.Value) is null)
         {
             form.Refuse(WetBulb, "Wet bulb", $"{units.TemperatureText(wetC)} was given; no air at {units.TemperatureText(dryC)} is that dry. Is the wick wet?");
-            return null;
         }
-
-        return new(dryC, air.WetBulbC, null);
     }
 }

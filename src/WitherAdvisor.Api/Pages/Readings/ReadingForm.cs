@@ -34,23 +34,16 @@ public sealed class ReadingForm(StoredSite site, PersonUnits units)
             form.Refuse(ReadAt, "Read at", $"{clock.DateAndClock(at.Value)} was given; not after now, {clock.DateAndClock(now)}.");
         }
 
-        BulbReading? bulbs = new BulbFields(site, units).Read(form);
-        double? wind = form.Number(BulbFields.Wind, "Wind", BulbFields.WindRange);
+        WeatherReading? air = new BulbFields(site, units).Read(form, at ?? now);
         double? rain = form.Number(Rain, "Rain since the last reading", NumberRange.Plain(0, MostRainMm, "mm"));
         double? hours = form.Number(RainHours, "Hours since the last reading", NumberRange.Plain(0.1, LongestRainHours, "h"), required: rain is not null);
-        if (form.Problems.Count == 0 && bulbs is null && wind is null && rain is null)
+        if (form.Problems.Count == 0 && air is null && rain is null)
         {
             form.Refuse(BulbFields.DryBulb, "Dry bulb", "Nothing was given; give air, wind or rain.");
         }
 
-        if (form.Problems.Count > 0 || at is null)
-        {
-            return null;
-        }
-
-        WeatherReading? reading = bulbs is null && wind is null
+        return form.Problems.Count > 0 || at is null
             ? null
-            : new(at.Value, bulbs?.DryBulbC, WetBulbC: bulbs?.WetBulbC, RelativeHumidity: bulbs?.RelativeHumidity, WindMPerS: wind);
-        return new(reading, rain is null ? null : new RainTotal(at.Value.AddHours(-hours!.Value), at.Value, rain.Value));
+            : new(air, rain is null ? null : new RainTotal(at.Value.AddHours(-hours!.Value), at.Value, rain.Value));
     }
 }
