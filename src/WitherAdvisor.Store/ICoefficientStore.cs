@@ -15,7 +15,7 @@ public interface ICoefficientStore
     /// <summary>Newest first, without their reports, which are long.</summary>
     Task<IReadOnlyList<StoredCoefficientSet>> List(string siteId, CancellationToken cancel = default);
 
-    /// <summary>The set that a site's advice is made with; null where that are the defaults.</summary>
+    /// <summary>The set that a site's advice is made with, without its report; null where that are the defaults.</summary>
     Task<StoredCoefficientSet?> Adopted(string siteId, CancellationToken cancel = default);
 
     /// <summary>Adopts a set from now on.</summary>

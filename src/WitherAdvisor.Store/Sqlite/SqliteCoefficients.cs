@@ -19,7 +19,7 @@ internal sealed class SqliteCoefficients(SqliteDatabase database) : ICoefficient
         """;
 
     private const string AdoptedSql = $"""
-        SELECT SiteId, Name, MadeAtMs, Origin, SetJson, ReportJson FROM CoefficientSet WHERE SiteId = @siteId AND Name = ({NewestAdoption})
+        SELECT SiteId, Name, MadeAtMs, Origin, SetJson, '' AS ReportJson FROM CoefficientSet WHERE SiteId = @siteId AND Name = ({NewestAdoption})
         """;
 
     private const string ListSql = """
@@ -48,7 +48,7 @@ internal sealed class SqliteCoefficients(SqliteDatabase database) : ICoefficient
             connection => [.. connection.Query<CoefficientSetRow>(ListSql, new { siteId }).Select(row => row.ToSet() with { ReportJson = null })], cancel);
 
     public Task<StoredCoefficientSet?> Adopted(string siteId, CancellationToken cancel = default) => database.Read(
-        connection => connection.QuerySingleOrDefault<CoefficientSetRow>(AdoptedSql, new { siteId })?.ToSet(), cancel);
+        connection => connection.QuerySingleOrDefault<CoefficientSetRow>(AdoptedSql, new { siteId })?.ToSet() is { } set ? set with { ReportJson = null } : null, cancel);
 
     public Task Adopt(StoredAdoption adoption, CancellationToken cancel = default) => database.Write(
         owner: $"set '{adoption.SetName}' of site '{adoption.SiteId}'",
