@@ -19,11 +19,11 @@ internal sealed class SqliteCoefficients(SqliteDatabase database) : ICoefficient
         """;
 
     private const string AdoptedSql = $"""
-        SELECT SiteId, Name, MadeAtMs, Origin, SetJson, '' AS ReportJson FROM CoefficientSet WHERE SiteId = @siteId AND Name = ({NewestAdoption})
+        SELECT SiteId, Name, MadeAtMs, Origin, SetJson FROM CoefficientSet WHERE SiteId = @siteId AND Name = ({NewestAdoption})
         """;
 
     private const string ListSql = """
-        SELECT SiteId, Name, MadeAtMs, Origin, SetJson, '' AS ReportJson FROM CoefficientSet
+        SELECT SiteId, Name, MadeAtMs, Origin, SetJson FROM CoefficientSet
         WHERE SiteId = @siteId ORDER BY MadeAtMs DESC, rowid DESC
         """;
 
@@ -45,10 +45,10 @@ internal sealed class SqliteCoefficients(SqliteDatabase database) : ICoefficient
 
     public Task<IReadOnlyList<StoredCoefficientSet>> List(string siteId, CancellationToken cancel = default) =>
         database.Read<IReadOnlyList<StoredCoefficientSet>>(
-            connection => [.. connection.Query<CoefficientSetRow>(ListSql, new { siteId }).Select(row => row.ToSet() with { ReportJson = null })], cancel);
+            connection => [.. connection.Query<CoefficientSetRow>(ListSql, new { siteId }).Select(row => row.ToSet())], cancel);
 
     public Task<StoredCoefficientSet?> Adopted(string siteId, CancellationToken cancel = default) => database.Read(
-        connection => connection.QuerySingleOrDefault<CoefficientSetRow>(AdoptedSql, new { siteId })?.ToSet() is { } set ? set with { ReportJson = null } : null, cancel);
+        connection => connection.QuerySingleOrDefault<CoefficientSetRow>(AdoptedSql, new { siteId })?.ToSet(), cancel);
 
     public Task Adopt(StoredAdoption adoption, CancellationToken cancel = default) => database.Write(
         owner: $"set '{adoption.SetName}' of site '{adoption.SiteId}'",

@@ -26,7 +26,7 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         new("outcome", HttpMethod.Put, typeof(OutcomeInput), OfOutcome),
         new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleInput>), At(loft => loft.Path + "/taster-scales")),
         new("coefficient set", HttpMethod.Put, typeof(CoefficientsInput), At(loft => $"{loft.Path}/coefficient-sets/by-hand-{Guid.NewGuid():N}"[..^4])),
-        new("adoption", HttpMethod.Post, typeof(AdoptionInput), At(loft => loft.Path + "/coefficient-sets/defaults-1/adopt")),
+        new("adoption", HttpMethod.Post, typeof(AdoptionInput), OfSet),
         new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
         new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
     ];
@@ -43,6 +43,13 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         JsonNode taken = await loft.Take();
         return $"/v1/batches/{taken["batch"]!["id"]}/{way}";
     };
+
+    private static async Task<string> OfSet(Loft loft)
+    {
+        string set = $"{loft.Path}/coefficient-sets/set-{Guid.NewGuid().ToString("N")[..12]}";
+        (await loft.Caller.Put(set, new JsonObject())).Expect(201);
+        return set + "/adopt";
+    }
 
     private static async Task<string> OfOutcome(Loft loft)
     {

@@ -21,6 +21,7 @@ public sealed class SqliteCoefficientsTests : IAsyncLifetime
     [Fact]
     public async Task A_set_comes_back_with_every_field()
     {
+        Assert.Empty(await store.Coefficients.List("hill", Cancel));
         Assert.True(await store.Coefficients.Add(First, Cancel));
         Assert.True(await store.Coefficients.Add(Second, Cancel));
 
