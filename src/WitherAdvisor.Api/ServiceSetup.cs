@@ -11,6 +11,7 @@ using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Outcomes.Export;
 using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages;
+using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -39,6 +40,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<BatchIntake>();
         builder.Services.AddScoped<BatchClosing>();
         builder.Services.AddOutcomes();
+        builder.Services.AddRecalibration();
         builder.Services.AddScoped<InventedEstate>();
         builder.Services.ConfigureHttpJsonOptions(json => JsonRules.Apply(json.SerializerOptions));
         builder.Services.AddApiDocument();
@@ -69,6 +71,8 @@ internal static class ServiceSetup
         v1.MapTasterScales();
         v1.MapOutcomeImport();
         v1.MapOutcomeExport();
+        v1.MapRecalibrations();
+        v1.MapCoefficientSets();
         v1.MapSimulations();
         v1.MapCoefficients();
         v1.MapModelCard();

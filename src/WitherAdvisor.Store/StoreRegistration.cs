@@ -17,5 +17,7 @@ public static class StoreRegistration
         .AddSingleton<IWeatherStore, SqliteWeather>()
         .AddSingleton<IFeedLog, SqliteFeedLog>()
         .AddSingleton<IBatchStore, SqliteBatches>()
-        .AddSingleton<IOutcomeStore, SqliteOutcomes>();
+        .AddSingleton<IOutcomeStore, SqliteOutcomes>()
+        .AddSingleton<ICoefficientStore, SqliteCoefficients>()
+        .AddSingleton<IRecalibrationStore, SqliteRecalibrations>();
 }

@@ -25,6 +25,8 @@ public sealed class AccessibilityTests(Loft loft)
     [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Light)]
     [InlineData($"/sites/{InventedLoft.Site}/outcomes", ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/outcomes/import", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/calibration", ColorScheme.Light)]
+    [InlineData($"/sites/{InventedLoft.Site}/calibration", ColorScheme.Dark)]
     [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Light)]
     [InlineData($"/sites/{InventedLoft.Site}/season", ColorScheme.Dark)]
     public async Task Axe_finds_nothing_against_a_page(string path, ColorScheme colours)

@@ -28,6 +28,10 @@ public sealed class TemporaryStore : IDisposable
 
     public IFeedLog Feeds => new SqliteFeedLog(Database);
 
+    public ICoefficientStore Coefficients => new SqliteCoefficients(Database);
+
+    public IRecalibrationStore Recalibrations => new SqliteRecalibrations(Database);
+
     internal SqliteDatabase Database { get; private set; }
 
     /// <summary>A site and a trough for leaf to lie on.</summary>

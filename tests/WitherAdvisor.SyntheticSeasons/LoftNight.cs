@@ -22,10 +22,15 @@ public sealed record LoftNight(
     /// <summary>Nights over some days of one season, in order, evenly spread; weather is made once for all.</summary>
     public static IReadOnlyList<LoftNight> Make(int count, int days, ulong seed)
     {
-        var random = new SplitMix64(0x10F7 + seed * 7919);
+        SplitMix64 random = Random(seed);
         IReadOnlyList<HourOfWeather> weather = Season.Make(HistoryDays + days + 3, random);
         return [.. Enumerable.Range(0, count).Select(i => One(weather, HistoryDays + (int)((long)i * days / count), random))];
     }
+
+    /// <summary>The weather of that season, from two months before its first night.</summary>
+    public static IReadOnlyList<HourOfWeather> Weather(int days, ulong seed) => Season.Make(HistoryDays + days + 3, Random(seed));
+
+    private static SplitMix64 Random(ulong seed) => new(0x10F7 + seed * 7919);
 
     private static LoftNight One(IReadOnlyList<HourOfWeather> weather, int day, SplitMix64 random)
     {

@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
@@ -9,7 +10,7 @@ using WitherAdvisor.Weather.Sources;
 namespace WitherAdvisor.Api.Advice;
 
 /// <summary>Gathers from the store what a caller without one would state inline.</summary>
-internal sealed class GatheredInput(IWeatherStore weather)
+internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coefficients)
 {
     /// <summary>Soil water remembers months.</summary>
     private static readonly TimeSpan HistoryWanted = TimeSpan.FromDays(90);
@@ -33,8 +34,15 @@ internal sealed class GatheredInput(IWeatherStore weather)
             Weather = Newest(composed.Weather, Input.Shapes.LongestBody),
             RainTotals = [.. totals.Select(RainTotalInput.Of)],
             Forecast = Newest(composed.Forecast, AdviceInput.MostForetold),
+            Coefficients = await Adopted(site, batch, cancel),
         };
     }
+
+    /// <summary>Written out in full, so that a replay does not ask what is adopted by then; null for the defaults.</summary>
+    private async Task<CoefficientsInput?> Adopted(StoredSite site, StoredBatch batch, CancellationToken cancel) =>
+        await coefficients.Adopted(site.Id, cancel) is { } set
+            ? SiteCoefficients.FromJson(set.SetJson).For(batch.Batch.Label)
+            : null;
 
     /// <summary>Within what a caller may send inline, so that kept inputs can always be sent again.</summary>
     private static List<ReadingInput> Newest(IReadOnlyList<WeatherReading> readings, int most) =>

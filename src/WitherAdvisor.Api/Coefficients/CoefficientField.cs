@@ -40,6 +40,10 @@ internal sealed record CoefficientField(Coefficient Coefficient, FieldShape Fiel
     /// <summary>What a request sets it to, in the domain's unit; null where it leaves it.</summary>
     public double? Given(CoefficientsInput input) => (double?)Field.Property.GetValue(input) / FieldPerDomain;
 
+    /// <summary>Sets it in a request that is being made, held within its range.</summary>
+    public void Give(CoefficientsInput input, double value) =>
+        Field.Property.SetValue(input, Math.Clamp(Shown(value), Range.Least, Range.Most));
+
     private static CoefficientField Pair(string coefficient, string field) => new(
         CoefficientCatalogue.All.Single(known => known.Name == coefficient),
         Shapes.Of(typeof(CoefficientsInput).GetProperty(field)!));

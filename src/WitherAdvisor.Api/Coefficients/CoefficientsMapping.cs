@@ -2,7 +2,7 @@ using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Coefficients;
 
-/// <summary>Coefficients from the request to the domain.</summary>
+/// <summary>Coefficients between request and domain.</summary>
 internal static class CoefficientsMapping
 {
     private const string UnnamedSet = "inline";
@@ -10,6 +10,18 @@ internal static class CoefficientsMapping
     public static WitherCoefficients ToDomain(CoefficientsInput? input) => input is null
         ? new()
         : CoefficientField.All.Aggregate(
-            new WitherCoefficients { SetName = input.SetName ?? UnnamedSet },
+            new WitherCoefficients { SetName = input.SetName ?? UnnamedSet, Spreads = SpreadsMapping.ToDomain(input.Spreads) },
             (set, field) => field.Given(input) is { } value ? field.Coefficient.With(set, value) : set);
+
+    /// <summary>Every value and spread of a set, within what a request may state.</summary>
+    public static CoefficientsInput ToInput(WitherCoefficients set)
+    {
+        CoefficientsInput input = new() { SetName = set.SetName, Spreads = SpreadsMapping.ToInput(set.Spreads) };
+        foreach (CoefficientField field in CoefficientField.All)
+        {
+            field.Give(input, field.Coefficient.Of(set));
+        }
+
+        return input;
+    }
 }

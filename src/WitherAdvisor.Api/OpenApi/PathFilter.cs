@@ -24,6 +24,8 @@ internal sealed class PathFilter : IOperationFilter
             "trough" => ("Id of the trough, chosen by the caller, unique within its site.", "trough-1", true),
             "batch" => ("Id of the batch, made by the service.", "0199d2b5-6f10-7c3a-9d4e-2f6a1b3c5d7e", false),
             "advice" => ("Id of the advice, made by the service.", "0199d2b5-7021-7b1c-8e5f-4a7b2c6d8e9f", false),
+            "recalibration" => ("Id of the recalibration, made by the service.", "0199d2b5-8f10-7c3a-9d4e-2f6a1b3c5d7e", false),
+            "name" => ("Name of the coefficient set, unique within its site.", "learned-1", true),
             _ => throw new InvalidOperationException($"Nobody has said what '{parameter.Name}' in a path is."),
         };
         parameter.Example = JsonValue.Create(example);

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
+using WitherAdvisor.Api.Pages.Calibration;
 using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Pages.Log;
@@ -47,6 +48,10 @@ internal static class PageRoutes
         pages.MapGet("/sites/{site}/outcomes", LogEndpoints.Show);
         pages.MapGet("/sites/{site}/outcomes/import", ImportPageEndpoints.Show);
         pages.MapPost("/sites/{site}/outcomes/import", ImportPageEndpoints.Enter);
+        pages.MapGet("/sites/{site}/calibration", CalibrationEndpoints.Show);
+        pages.MapPost("/sites/{site}/calibration/recalibrate", CalibrationEndpoints.Recalibrate);
+        pages.MapPost("/sites/{site}/calibration/cancel", CalibrationEndpoints.Cancel);
+        pages.MapPost("/sites/{site}/calibration/adopt", CalibrationEndpoints.Adopt);
         pages.MapGet("/sites/{site}/season", SeasonEndpoints.Show);
         pages.MapGet(ModelPageEndpoints.Address, ModelPageEndpoints.Show);
         app.MapGet(StyleSheet.Address, StyleSheet.Show).ExcludeFromDescription();

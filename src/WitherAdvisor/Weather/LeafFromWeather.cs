@@ -25,8 +25,7 @@ public static class LeafFromWeather
         LeafWeather weather = LeafWeather.Of(site, readings, rainTotals, leaf, coefficients.CanopyCapacityMm);
         Estimate surface = SurfaceWaterAtLoading.Of(leaf, weather.Features, coefficients);
         Estimate tissue = TissueMoistureAtLoading.Of(leaf, weather.Features, surface, coefficients);
-        Spell spell = SpellHistory.Of(
-            weather.History, weather.Stress, weather.Canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds ?? new SpellThresholds());
+        Spell spell = SpellOf(weather, coefficients, thresholds);
         return new(surface, tissue, spell, MissingWeather.Of(weather.History.Series, weather.Gaps, spell));
     }
 
@@ -39,4 +38,19 @@ public static class LeafFromWeather
         PluckedLeaf leaf,
         double canopyCapacityMm) =>
         LeafWeather.Of(site, readings, rainTotals, leaf, canopyCapacityMm).Features;
+
+    /// <summary>The same beside the spell of the estimate, the weather being worked through once: a log has many batches.</summary>
+    public static (LeafFeatures Features, Spell Spell) FeaturesAndSpell(
+        Site site,
+        IReadOnlyList<WeatherReading> readings,
+        IReadOnlyList<RainTotal> rainTotals,
+        PluckedLeaf leaf,
+        WitherCoefficients coefficients)
+    {
+        LeafWeather weather = LeafWeather.Of(site, readings, rainTotals, leaf, coefficients.CanopyCapacityMm);
+        return (weather.Features, SpellOf(weather, coefficients, null));
+    }
+
+    private static Spell SpellOf(LeafWeather weather, WitherCoefficients coefficients, SpellThresholds? thresholds) => SpellHistory.Of(
+        weather.History, weather.Stress, weather.Canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds ?? new SpellThresholds());
 }

@@ -67,7 +67,7 @@ public sealed class ModelCardEndpointTests(RunningService service)
     {
         using PageHost host = new();
         await using AsyncServiceScope scope = host.Services.CreateAsyncScope();
-        IReadOnlyList<IntakeOutcome.Taken> taken = await scope.ServiceProvider.GetRequiredService<InventedEstate>()
+        IReadOnlyList<IntakeOutcome.Taken> taken = await scope.ServiceProvider.GetRequiredService<Demo.InventedEstate>()
             .LoadIntoNewDatabase(TestContext.Current.CancellationToken);
 
         foreach ((string trough, CardBatch batch) in new[] { "trough-1", "trough-2" }.Zip(CardBatch.All))

@@ -57,6 +57,7 @@ public sealed class ApiDocumentTests(RunningService service)
             "CoefficientAnswer.value", "CoefficientAnswer.least", "CoefficientAnswer.most",
             "CardCoefficientAnswer.value", "CardCoefficientAnswer.least", "CardCoefficientAnswer.most",
             "ConstantAnswer.value", "RangeAnswer.least", "RangeAnswer.most",
+            "LearnedAnswer.prior", "LearnedAnswer.before", "LearnedAnswer.after", "LearnedAnswer.low", "LearnedAnswer.high",
             "SensitivityBarAnswer.low_value", "SensitivityBarAnswer.planned_value", "SensitivityBarAnswer.high_value",
         ];
         await EachField((name, field) => Assert.True(

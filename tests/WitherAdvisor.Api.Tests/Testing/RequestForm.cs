@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Outcomes;
+using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Simulations;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
@@ -23,6 +25,8 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         new("cancelled", HttpMethod.Post, typeof(CancelledInput), OfBatch("cancelled")),
         new("outcome", HttpMethod.Put, typeof(OutcomeInput), OfOutcome),
         new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleInput>), At(loft => loft.Path + "/taster-scales")),
+        new("coefficient set", HttpMethod.Put, typeof(CoefficientsInput), At(loft => $"{loft.Path}/coefficient-sets/by-hand-{Guid.NewGuid():N}"[..^4])),
+        new("adoption", HttpMethod.Post, typeof(AdoptionInput), OfSet),
         new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
         new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
     ];
@@ -39,6 +43,13 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
         JsonNode taken = await loft.Take();
         return $"/v1/batches/{taken["batch"]!["id"]}/{way}";
     };
+
+    private static async Task<string> OfSet(Loft loft)
+    {
+        string set = $"{loft.Path}/coefficient-sets/set-{Guid.NewGuid().ToString("N")[..12]}";
+        (await loft.Caller.Put(set, new JsonObject())).Expect(201);
+        return set + "/adopt";
+    }
 
     private static async Task<string> OfOutcome(Loft loft)
     {

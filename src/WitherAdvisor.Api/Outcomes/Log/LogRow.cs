@@ -21,7 +21,7 @@ internal sealed record LogRow : LogOutcome
     public string? ModelVersion { get; init; }
 
     [Meaning(LogPart.Advice, "Name of the set of coefficients that made it.")]
-    [Text(80)]
+    [Text(Coefficients.CoefficientsInput.LongestName)]
     public string? CoefficientSet { get; init; }
 
     [Meaning(LogPart.Advice, "The weather the leaf grew in.")]

@@ -1,0 +1,37 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Api.Coefficients;
+
+/// <summary>Spreads of a set between request and domain.</summary>
+internal static class SpreadsMapping
+{
+    private const double PointsPerWhole = 100;
+
+    public static CoefficientSpreads ToDomain(SpreadsInput? input)
+    {
+        CoefficientSpreads usual = new();
+        return input is null ? usual : new()
+        {
+            SkinConductance = input.SkinConductanceFraction ?? usual.SkinConductance,
+            BoundaryConductance = input.BoundaryConductanceFraction ?? usual.BoundaryConductance,
+            SurfaceCapacity = input.SurfaceCapacityFraction ?? usual.SurfaceCapacity,
+            SurfaceRetention = input.SurfaceRetentionFraction ?? usual.SurfaceRetention,
+            DroughtMoistureWetBasis = input.DroughtMoisturePoints / PointsPerWhole ?? usual.DroughtMoistureWetBasis,
+            DroughtToWetMoistureGain = input.DroughtToWetMoistureGainPoints / PointsPerWhole ?? usual.DroughtToWetMoistureGain,
+            TurnBlend = input.TurnBlendPoints / PointsPerWhole ?? usual.TurnBlend,
+            Airflow = input.AirflowFraction ?? usual.Airflow,
+        };
+    }
+
+    public static SpreadsInput ToInput(CoefficientSpreads spreads) => new()
+    {
+        SkinConductanceFraction = spreads.SkinConductance,
+        BoundaryConductanceFraction = spreads.BoundaryConductance,
+        SurfaceCapacityFraction = spreads.SurfaceCapacity,
+        SurfaceRetentionFraction = spreads.SurfaceRetention,
+        DroughtMoisturePoints = spreads.DroughtMoistureWetBasis * PointsPerWhole,
+        DroughtToWetMoistureGainPoints = spreads.DroughtToWetMoistureGain * PointsPerWhole,
+        TurnBlendPoints = spreads.TurnBlend * PointsPerWhole,
+        AirflowFraction = spreads.Airflow,
+    };
+}

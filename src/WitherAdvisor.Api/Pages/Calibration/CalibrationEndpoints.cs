@@ -1,0 +1,89 @@
+using Microsoft.AspNetCore.Antiforgery;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Api.Recalibration;
+using WitherAdvisor.Api.Recalibration.Adopting;
+using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Pages.Calibration;
+
+/// <summary>The page on which a site's coefficients are learned, judged and adopted.</summary>
+internal static class CalibrationEndpoints
+{
+    public const string Set = "set";
+    public const string AdoptedBy = "adopted_by";
+    public const string Reason = "reason";
+    public const string OverrideReason = "override_reason";
+
+    public static string Address(string site) => $"/sites/{Uri.EscapeDataString(site)}/calibration";
+
+    public static async Task<IResult> Show(
+        string site, HttpContext http, ISiteStore sites, IRecalibrationStore jobs, ICoefficientStore coefficients, LastProposal last,
+        TimeProvider clock, CancellationToken cancel)
+    {
+        PageContext page = PageAnswer.Context(http, clock);
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return PageAnswer.Unknown("site", page);
+        }
+
+        (StoredRecalibration Job, ReportAnswer Report)? proposal = await last.Of(site, cancel);
+        CalibrationView view = new(
+            found, await jobs.List(site, cancel),
+            RecalibrationMapping.ToAnswer(await coefficients.List(site, cancel), await coefficients.Adoptions(site, cancel), new SiteClock(found.TimeZone)),
+            proposal?.Job.ProposalName, proposal?.Report, (await last.NextMeasurements(site, cancel)).Measurements);
+        return PageAnswer.Of<CalibrationPage>(new { View = view, Page = page });
+    }
+
+    public static Task<IResult> Recalibrate(
+        string site, HttpContext http, ISiteStore sites, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
+        Act(site, http, sites, antiforgery, clock, async (found, _) => (await orders.Ask(found, cancel)).Refusal, cancel);
+
+    public static Task<IResult> Cancel(
+        string site, HttpContext http, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
+        Act(
+            site, http, sites, antiforgery, clock,
+            async (_, _) => (await jobs.List(site, cancel)).FirstOrDefault(job => job.IsOpen) is { } open ? (await orders.Cancel(open, cancel)).Refusal : null,
+            cancel);
+
+    public static Task<IResult> Adopt(
+        string site, HttpContext http, ISiteStore sites, SetAdoption adoption, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
+        Act(
+            site, http, sites, antiforgery, clock,
+            async (_, form) =>
+            {
+                AdoptionInput input = new()
+                {
+                    AdoptedBy = form.Text(AdoptedBy, "Who", AdoptionInput.LongestName),
+                    Reason = form.Text(Reason, "Why", AdoptionInput.LongestReason),
+                    OverrideReason = form.Text(OverrideReason, "Why nevertheless", AdoptionInput.LongestReason),
+                };
+                return form.Problems.Count > 0
+                    ? Problem.Conflict("unfit-form", "Nothing was changed", string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
+                    : (await adoption.Adopt(site, form.Typed(Set), input, cancel)).Refusal;
+            },
+            cancel);
+
+    private static async Task<IResult> Act(
+        string site, HttpContext http, ISiteStore sites, IAntiforgery antiforgery, TimeProvider clock,
+        Func<StoredSite, FormReader, Task<ProblemResult?>> act, CancellationToken cancel)
+    {
+        PageContext page = PageAnswer.Context(http, clock);
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return PageAnswer.Unknown("site", page);
+        }
+
+        PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
+        if (!posted.Genuine)
+        {
+            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+        }
+
+        return await act(found, new FormReader(posted.Typed)) is { } refusal
+            ? PageAnswer.Message("Nothing was changed", refusal.Problem.Detail ?? refusal.Problem.Title, page, refusal.Problem.Status)
+            : PageAnswer.SeeOther(http, Address(site));
+    }
+}

@@ -1,0 +1,19 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
+using WitherAdvisor.Api.Http;
+
+namespace WitherAdvisor.Api.Recalibration.Answers;
+
+/// <summary>A recalibration with its report.</summary>
+[Computed]
+public sealed record RecalibrationWithReportAnswer : RecalibrationAnswer
+{
+    [SetsRequiredMembers]
+    public RecalibrationWithReportAnswer(RecalibrationAnswer job, string? report)
+        : base(job) => Report = report;
+
+    /// <summary>What to judge the proposal by; null until it is done.</summary>
+    [JsonConverter(typeof(KeptJsonConverter))]
+    [ShownAs(typeof(ReportAnswer))]
+    public string? Report { get; }
+}

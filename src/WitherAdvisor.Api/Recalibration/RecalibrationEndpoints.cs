@@ -1,0 +1,115 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Recalibration.Adopting;
+using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Recalibration;
+
+/// <summary>Routes of recalibrations.</summary>
+internal static class RecalibrationEndpoints
+{
+    public static void MapRecalibrations(this RouteGroupBuilder v1)
+    {
+        RouteGroupBuilder all = v1.MapGroup("sites/{site}").WithTags("Recalibration");
+        all.MapPost("recalibrations", PostRecalibration).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        all.MapGet("recalibrations", ListRecalibrations);
+        all.MapGet("recalibrations/{recalibration}", GetRecalibration);
+        all.MapPost("recalibrations/{recalibration}/cancel", PostCancel).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        all.MapPost("recalibrations/{recalibration}/adopt", PostAdopt).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        all.MapGet("next-measurements", GetNextMeasurements);
+    }
+
+    /// <summary>Learns a site's coefficients from its outcomes, in the background. Nothing is adopted by it.</summary>
+    private static async Task<Results<Accepted<RecalibrationAnswer>, ProblemResult>> PostRecalibration(
+        string site, ISiteStore sites, RecalibrationOrders orders, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        Refusable<StoredRecalibration> asked = await orders.Ask(found, cancel);
+        return asked.Refusal is { } refusal
+            ? refusal
+            : TypedResults.Accepted(
+                $"/v1/sites/{site}/recalibrations/{asked.Value.Id}", RecalibrationMapping.ToAnswer(asked.Value, new SiteClock(found.TimeZone)));
+    }
+
+    /// <summary>The recalibrations of a site, newest first.</summary>
+    private static async Task<Results<Ok<List<RecalibrationAnswer>>, ProblemResult>> ListRecalibrations(
+        string site, ISiteStore sites, IRecalibrationStore jobs, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found)
+        {
+            return Problem.Unknown("site", site);
+        }
+
+        SiteClock clock = new(found.TimeZone);
+        return TypedResults.Ok((await jobs.List(site, cancel)).Select(job => RecalibrationMapping.ToAnswer(job, clock)).ToList());
+    }
+
+    /// <summary>How it stands with a recalibration, and its report once it is done.</summary>
+    private static async Task<Results<Ok<RecalibrationWithReportAnswer>, ProblemResult>> GetRecalibration(
+        string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, ICoefficientStore coefficients, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
+        {
+            return Problem.Unknown("recalibration", recalibration);
+        }
+
+        StoredCoefficientSet? proposal = job.Status == RecalibrationStatus.Done ? await coefficients.Find(site, job.ProposalName, cancel) : null;
+        return TypedResults.Ok(new RecalibrationWithReportAnswer(
+            RecalibrationMapping.ToAnswer(job, new SiteClock(found.TimeZone)), proposal?.ReportJson));
+    }
+
+    /// <summary>Stops a recalibration that waits or runs. Nothing of it is kept.</summary>
+    private static async Task<Results<Ok<RecalibrationAnswer>, ProblemResult>> PostCancel(
+        string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
+        {
+            return Problem.Unknown("recalibration", recalibration);
+        }
+
+        Refusable<StoredRecalibration> stopped = await orders.Cancel(job, cancel);
+        return stopped.Refusal is { } refusal
+            ? refusal
+            : TypedResults.Ok(RecalibrationMapping.ToAnswer(stopped.Value, new SiteClock(found.TimeZone)));
+    }
+
+    /// <summary>
+    /// Adopts what a recalibration proposes. Where the hold-out does not show it to be better than the set in use, that
+    /// is refused unless override_reason says why it is wanted nevertheless.
+    /// </summary>
+    private static async Task<Results<Ok<AdoptionAnswer>, ProblemResult>> PostAdopt(
+        string site, string recalibration, Body<AdoptionInput> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
+    {
+        if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
+        {
+            return Problem.Unknown("recalibration", recalibration);
+        }
+
+        if (job.Status != RecalibrationStatus.Done)
+        {
+            return Problem.Conflict(
+                "no-proposal", "The recalibration proposes nothing.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a done one proposes a set.");
+        }
+
+        AdoptedSet adopted = await adoption.Adopt(site, job.ProposalName, body.Value, cancel);
+        return adopted.Refusal is { } refusal
+            ? refusal
+            : TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption!, new SiteClock(found.TimeZone)));
+    }
+
+    /// <summary>What would teach most about a site's leaf and troughs, best first, by what its coefficients leave open.</summary>
+    private static async Task<Results<Ok<NextMeasurementsAnswer>, ProblemResult>> GetNextMeasurements(
+        string site, ISiteStore sites, LastProposal last, CancellationToken cancel) =>
+        await sites.FindSite(site, cancel) is null
+            ? Problem.Unknown("site", site)
+            : TypedResults.Ok(await last.NextMeasurements(site, cancel));
+
+    private static async Task<StoredRecalibration?> Find(string site, string id, IRecalibrationStore jobs, CancellationToken cancel) =>
+        await jobs.Find(id, cancel) is { } job && job.SiteId == site ? job : null;
+}

@@ -1,0 +1,145 @@
+using WitherAdvisor.Api.Coefficients;
+using WitherAdvisor.Api.Input;
+using WitherAdvisor.Api.Outcomes.Log;
+using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Recalibration.Report;
+
+namespace WitherAdvisor.Api.Recalibration;
+
+/// <summary>A report as an answer: fractions become percent, coefficients get the names and units of requests.</summary>
+internal static class ReportMapping
+{
+    public static ReportAnswer ToAnswer(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith) => new()
+    {
+        ComparedWith = comparedWith,
+        Used = report.Used,
+        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = one.Code, Text = one.Text })],
+        Doubtful = [.. report.Doubtful.Select(one => new DoubtfulAnswer { Batch = one.Id, ChanceSoundPercent = Percent.Of(one.ChanceSound) })],
+        Coefficients = [.. report.Coefficients.Select(Learned)],
+        HardlyToldApart = [.. report.Correlations.Select(Alike)],
+        Groups = [.. report.Groups.Select(Group)],
+        HoldOut = report.HoldOut is { } holdOut ? HoldOut(holdOut) : null,
+        Verdict = new()
+        {
+            Kind = report.Verdict.Kind,
+            Text = report.Verdict.Text,
+            ErrorReductionPercent = Percent.Of(report.Verdict.ErrorReduction),
+        },
+        Residuals = [.. report.Residuals.Select(Residual)],
+        ResidualSummaries = [.. report.ResidualSummaries.Select(Summary)],
+        Drift = report.Drift is { } drift ? Drift(drift) : null,
+        NextMeasurements = [.. report.NextMeasurements.Select(ToAnswer)],
+        ResidualScaleFraction = report.ResidualScale,
+        Iterations = report.Iterations,
+        Converged = report.Converged,
+    };
+
+    public static NextMeasurementAnswer ToAnswer(NextMeasurement next) => new()
+    {
+        Code = next.Code,
+        Spell = next.Spell,
+        VarianceDropPercent = Percent.Of(next.VarianceDrop),
+        ReadySpreadBeforePercent = Percent.Of(next.ReadySpreadBefore),
+        ReadySpreadAfterPercent = Percent.Of(next.ReadySpreadAfter),
+        Text = next.Text,
+    };
+
+    private static CoefficientField Field(string coefficient) => CoefficientField.All.Single(field => field.Coefficient.Name == coefficient);
+
+    private static LearnedAnswer Learned(CoefficientLearning learned)
+    {
+        CoefficientField field = Field(learned.Name);
+        return new()
+        {
+            Name = field.Field.Name,
+            Symbol = learned.Symbol,
+            Unit = field.Range.Unit!,
+            Prior = field.Shown(learned.Prior),
+            Before = field.Shown(learned.Before),
+            After = field.Shown(learned.After),
+            Low = field.Shown(learned.Low90),
+            High = field.Shown(learned.High90),
+            SettledPercent = Percent.Of(learned.VarianceRemoved),
+            Told = learned.Told,
+            Text = learned.Text,
+        };
+    }
+
+    private static AlikeAnswer Alike(CorrelationWarning pair) => new()
+    {
+        First = Field(pair.First).Field.Name,
+        Second = Field(pair.Second).Field.Name,
+        CorrelationFraction = pair.Correlation,
+        Text = pair.Text,
+    };
+
+    private static GroupAnswer Group(GroupCalibration group) => new()
+    {
+        Cultivar = group.Cultivar,
+        LeafStandard = group.Standard,
+        Outcomes = group.Outcomes,
+        SkinConductanceFraction = group.SkinConductanceRatio,
+        SkinConductanceLowFraction = group.SkinRatioLow90,
+        SkinConductanceHighFraction = group.SkinRatioHigh90,
+        MoistureShiftPoints = Percent.Of(group.MoistureShiftWetBasis),
+        MoistureShiftLowPoints = Percent.Of(group.MoistureShiftLow90),
+        MoistureShiftHighPoints = Percent.Of(group.MoistureShiftHigh90),
+    };
+
+    private static HoldOutAnswer HoldOut(HoldOut holdOut) => new()
+    {
+        From = holdOut.From,
+        Fitted = holdOut.Fitted,
+        HeldOut = holdOut.HeldOut,
+        Unexplained = holdOut.Unexplained,
+        Proposed = Errors(holdOut.Proposed),
+        ProposedSiteAlone = Errors(holdOut.ProposedSiteAlone),
+        Current = Errors(holdOut.Current),
+        Averages = Errors(holdOut.Averages),
+    };
+
+    private static SetErrorsAnswer Errors(SetErrors errors) => new()
+    {
+        ReadyTimes = errors.ReadyTimes,
+        MeanErrorHours = errors.MeanAbsoluteHours,
+        BiasHours = errors.BiasHours,
+        Moistures = errors.Moistures,
+        MeanErrorPoints = Percent.Of(errors.MeanAbsoluteMoistureWetBasis),
+        BiasPoints = Percent.Of(errors.BiasMoistureWetBasis),
+    };
+
+    private static ResidualAnswer Residual(OutcomeResidual one) => new()
+    {
+        Batch = one.Id,
+        LoadedAt = one.LoadedAt,
+        Spell = one.Spell,
+        Cultivar = one.Cultivar,
+        ActualHours = one.ActualHours,
+        ProposedHours = one.ProposedHours,
+        CurrentHours = one.CurrentHours,
+        FoundMoistureWetBasisPercent = Percent.Of(one.FoundMoistureWetBasis),
+        ProposedMoistureWetBasisPercent = Percent.Of(one.ProposedMoistureWetBasis),
+        CurrentMoistureWetBasisPercent = Percent.Of(one.CurrentMoistureWetBasis),
+        ChanceSoundPercent = Percent.Of(one.ChanceSound),
+    };
+
+    private static ResidualSummaryAnswer Summary(ResidualSummary summary) => new()
+    {
+        By = summary.By,
+        Key = summary.By == "spell" ? LogCell.Word(Enum.Parse<WitherAdvisor.Weather.SpellKind>(summary.Key)) : summary.Key,
+        Outcomes = summary.Outcomes,
+        LowerQuartileHours = summary.LowerQuartileHours,
+        MedianHours = summary.MedianHours,
+        UpperQuartileHours = summary.UpperQuartileHours,
+        CurrentMedianHours = summary.CurrentMedianHours,
+    };
+
+    private static DriftAnswer Drift(Drift drift) => new()
+    {
+        PerYearPercent = Percent.Of(drift.PerYear),
+        LowPercent = Percent.Of(drift.Low90),
+        HighPercent = Percent.Of(drift.High90),
+        Months = drift.Months,
+        Text = drift.Text,
+    };
+}

@@ -1,0 +1,29 @@
+using System.Threading.Channels;
+using WitherAdvisor.Recalibration;
+using WitherAdvisor.Store;
+
+namespace WitherAdvisor.Api.Recalibration.Running;
+
+/// <summary>Keeps how far a recalibration is without making it wait: of what came meanwhile, only the newest.</summary>
+internal sealed class ToldProgress(string id, IRecalibrationStore jobs)
+{
+    private readonly Channel<RecalibrationProgress> news = Channel.CreateBounded<RecalibrationProgress>(
+        new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropOldest });
+
+    public void Tell(RecalibrationProgress progress) => news.Writer.TryWrite(progress);
+
+    /// <summary>Nothing more comes.</summary>
+    public void Close() => news.Writer.Complete();
+
+    /// <summary>Keeps until closed; <paramref name="stop"/> is called where the recalibration was ended meanwhile.</summary>
+    public async Task Keep(Action stop)
+    {
+        await foreach (RecalibrationProgress progress in news.Reader.ReadAllAsync())
+        {
+            if (!await jobs.Tell(id, progress.Share, progress.Step))
+            {
+                stop();
+            }
+        }
+    }
+}
