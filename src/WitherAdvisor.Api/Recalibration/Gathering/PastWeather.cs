@@ -22,9 +22,9 @@ internal sealed class PastWeather
     public static async Task<PastWeather> Read(
         IWeatherStore weather, string siteId, DateTimeOffset first, DateTimeOffset last, CancellationToken cancel)
     {
-        IReadOnlyList<RainTotal> totals = await weather.ReadRainTotals(siteId, first - HistoryWanted, last, cancel);
+        IReadOnlyList<RainTotal> gauged = await weather.ReadRainTotals(siteId, first - HistoryWanted, last, cancel);
         IReadOnlyList<SourcedReading> rows = await weather.ReadSourced(siteId, first - HistoryWanted, last, cancel);
-        return new([.. WeatherComposition.Of(rows, totals).Weather], totals);
+        return new([.. WeatherComposition.Of(rows, gauged).Weather], gauged);
     }
 
     /// <summary>Up to a loading.</summary>

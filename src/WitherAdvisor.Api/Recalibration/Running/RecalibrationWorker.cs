@@ -57,7 +57,7 @@ internal sealed class RecalibrationWorker(
             // Where a person cancelled it that is kept already, and this changes nothing.
             await jobs.End(job.Id, clock.GetUtcNow(), RecalibrationStatus.Interrupted, cancel: CancellationToken.None);
         }
-        catch (Exception failure)
+        catch (Exception failure) when (!stopping.IsCancellationRequested)
         {
             logger.LogError(failure, "Recalibration {Recalibration} of site {Site} failed", job.Id, job.SiteId);
             await jobs.End(job.Id, clock.GetUtcNow(), RecalibrationStatus.Failed, FaultText, CancellationToken.None);
