@@ -24,6 +24,12 @@ public sealed class HardLimitsTests
 
         WrittenPlan written = PlanWriter.Write(search.Trial, chosen);
         WitherPlan plan = written.Plan;
+        if (HardLimits.BrokenByWritten(problem, written) is { } missed)
+        {
+            // Found too late for the search: it is refused, as the advice does.
+            Assert.Equal(LimitKind.TargetMoisture, missed.Limit);
+            return;
+        }
 
         Assert.InRange(plan.StopHour, Math.Max(problem.ShortestHours, 0), problem.LongestHours);
         Assert.All(plan.Settings, setting => AssertAir(problem.Style, setting));
