@@ -21,6 +21,10 @@ public sealed class CalibrationPageTests(RunningService service)
         Assert.Contains("Your leaf gives up its water", page);
         Assert.Contains("On the latest 10 outcomes, fitted on the 30 before", page);
         Assert.Contains("Table of averages", page);
+        Assert.Contains("By weather", page);
+        Assert.Contains("By hour of loading", page);
+        Assert.Contains("By cultivar", page);
+        Assert.DoesNotContain(">-0<", page);
         Assert.Contains("40 outcomes used, 0 left out", page);
         // A mark for each outcome in each of the two pictures, and none outside of them.
         Assert.InRange(System.Text.RegularExpressions.Regex.Count(page, "<circle r=\"2.5\""), 70, 80);
