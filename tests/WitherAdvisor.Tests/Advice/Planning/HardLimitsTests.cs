@@ -11,6 +11,9 @@ public sealed class HardLimitsTests
 {
     private const double RoundingK = 1e-6;
 
+    /// <summary>What a plan may miss its target by.</summary>
+    private const double TargetToleranceWetBasis = 0.03;
+
     [Property(Arbitrary = [typeof(AnyProblem)], MaxTest = 1_000)]
     public void No_plan_passes_a_hard_limit(ProblemCase given)
     {
@@ -24,19 +27,12 @@ public sealed class HardLimitsTests
 
         WrittenPlan written = PlanWriter.Write(search.Trial, chosen);
         WitherPlan plan = written.Plan;
-        if (HardLimits.BrokenByWritten(problem, written) is { } missed)
-        {
-            // Found too late for the search: it is refused, as the advice does.
-            Assert.Equal(LimitKind.TargetMoisture, missed.Limit);
-            return;
-        }
 
         Assert.InRange(plan.StopHour, Math.Max(problem.ShortestHours, 0), problem.LongestHours);
         Assert.All(plan.Settings, setting => AssertAir(problem.Style, setting));
-        Assert.InRange(
-            written.FinalMoistureWetBasis,
-            problem.Style.TargetMoistureWetBasis - HardLimits.TargetToleranceWetBasis,
-            problem.Style.TargetMoistureWetBasis + HardLimits.TargetToleranceWetBasis);
+        // A plan that is found to miss once it is written is refused, as the advice does; the search cannot know it.
+        double miss = Math.Abs(written.FinalMoistureWetBasis - problem.Style.TargetMoistureWetBasis);
+        Assert.Equal(miss > TargetToleranceWetBasis, HardLimits.BrokenByWritten(problem, written) is not null);
         AssertStagesFollowOneAnother(plan);
         Assert.All(plan.TurnHours, hour => Assert.InRange(hour, 1, plan.StopHour));
         Assert.All(written.Curve, point => Assert.True(double.IsFinite(point.LeafWeightKg) && double.IsFinite(point.ExhaustDryBulbC)));
