@@ -1,12 +1,9 @@
 using WitherAdvisor.Api;
-using WitherAdvisor.Api.Demo;
+using WitherAdvisor.Api.Outcomes.Export;
 
-var builder = WebApplication.CreateBuilder(args);
-builder.AddWitherAdvisor();
-var app = builder.Build();
-app.UseWitherAdvisor();
-await app.ShowInventedEstateOnNewDatabase();
-await app.RunAsync();
+return args is [ExportCommand.Word, .. string[] options]
+    ? await ExportCommand.Run(options, Console.Error)
+    : await Service.Run(args);
 
 /// <summary>The service's entry point, named so that tests can start it.</summary>
 public partial class Program;

@@ -1,6 +1,5 @@
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes.Log;
-using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
@@ -31,18 +30,7 @@ internal static class ExportEndpoints
             return Problem.Unknown("site", site);
         }
 
-        IAsyncEnumerable<LogRow> rows = Rows(found, store.Log(site, query.Value.ToFilter(), cancel));
-        return query.Value.Format == ExportFormat.Csv
-            ? TypedResults.Stream(body => CsvExport.Write(rows, body, cancel), CsvExport.ContentType, $"{site}-outcomes.csv")
-            : TypedResults.Stream(body => ParquetExport.Write(rows, body, cancel), ParquetExport.ContentType, $"{site}-outcomes.parquet");
-    }
-
-    private static async IAsyncEnumerable<LogRow> Rows(StoredSite site, IAsyncEnumerable<LoggedOutcome> log)
-    {
-        LogWriting writing = new(new SiteClock(site.TimeZone));
-        await foreach (LoggedOutcome line in log)
-        {
-            yield return writing.Row(line);
-        }
+        (string type, string ending) = query.Value.Format == ExportFormat.Csv ? (CsvExport.ContentType, "csv") : (ParquetExport.ContentType, "parquet");
+        return TypedResults.Stream(body => LogExport.Write(found, store, query.Value, body, cancel), type, $"{site}-outcomes.{ending}");
     }
 }
