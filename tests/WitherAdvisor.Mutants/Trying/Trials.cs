@@ -26,13 +26,13 @@ internal static class Trials
         {
             if (passing.TestsOf(mutant.Id) is not { Count: > 0 } tests)
             {
-                done(new(mutant, passing.IsOnce(mutant.Id) ? AskFresh(mutant, passing).Fate : Fate.NotPassed, null));
+                done(new(mutant, Fate.NotPassed, null));
                 continue;
             }
 
             worker ??= new("try");
             Tried tried = Ask(worker, mutant, tests);
-            done(tried.Fate == Fate.Survived && passing.IsOnce(mutant.Id) ? AskFresh(mutant, passing) : tried);
+            done(tried.Fate == Fate.Survived && passing.IsOnce(mutant.Id) ? AskFresh(mutant, tests) : tried);
             if (tried.Fate == Fate.TimedOut)
             {
                 worker.Dispose();
@@ -43,10 +43,10 @@ internal static class Trials
         worker?.Dispose();
     }
 
-    private static Tried AskFresh(Mutant mutant, Passing passing)
+    private static Tried AskFresh(Mutant mutant, IReadOnlyList<string> tests)
     {
         using WorkerProcess worker = new("try-fresh");
-        return Ask(worker, mutant, passing.TestsOf(mutant.Id));
+        return Ask(worker, mutant, tests);
     }
 
     private static Tried Ask(WorkerProcess worker, Mutant mutant, IReadOnlyList<string> tests)
