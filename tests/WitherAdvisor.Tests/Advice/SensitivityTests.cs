@@ -78,6 +78,15 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_widest_are_those_of_what_is_uncertain_and_not_of_what_may_be_misjudged()
+    {
+        Sensitivity sensitivity = Of(FromWeather);
+
+        Assert.Equal(sensitivity.Bars.Where(bar => bar.Reach == SensitivityReach.P10ToP90).Take(2), sensitivity.Widest(2));
+        Assert.Contains(sensitivity.Bars, bar => bar.Reach == SensitivityReach.Misjudged);
+    }
+
+    [Fact]
     public void The_band_is_the_one_that_the_advice_states()
     {
         AdviceOutcome.Advised advised = InventedBatch.Advised(RainWet);

@@ -21,7 +21,9 @@ public sealed class AnyDeclared
     private AnyDeclared(int seed) => random = new(seed);
 
     public static Arbitrary<AdviceRequest> Batches() =>
-        Gen.Choose(0, int.MaxValue).Select(seed => new AnyDeclared(seed).Request()).ToArbitrary();
+        Gen.Choose(0, int.MaxValue).Select(Of).ToArbitrary();
+
+    public static AdviceRequest Of(int seed) => new AnyDeclared(seed).Request();
 
     private AdviceRequest Request()
     {

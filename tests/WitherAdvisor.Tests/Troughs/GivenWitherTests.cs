@@ -57,7 +57,7 @@ public sealed class GivenWitherTests
     [Fact]
     public void Warmer_air_dries_faster()
     {
-        GivenWither usual = Wither();
+        var usual = new GivenWither(Setup, new([InletAir.FromDifference(26, 7, PressurePa)]), []);
         var warmer = new GivenWither(Setup, new([InletAir.FromDifference(26, 7, PressurePa)], warmerK: 1), []);
         usual.RunTo(5);
         warmer.RunTo(5);

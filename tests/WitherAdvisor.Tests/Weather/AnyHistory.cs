@@ -35,7 +35,7 @@ public static class AnyHistory
         return new(readings, totals, leaf, seed);
     }
 
-    private static History Of(int seed)
+    public static History Of(int seed)
     {
         var random = new Random(seed);
         int days = random.Next(1, 40);

@@ -1,0 +1,16 @@
+namespace WitherAdvisor.Mutants.Making;
+
+/// <summary>A change that was made to the library, to be switched on by its number.</summary>
+/// <param name="Id">Its number; another one each time that mutants are made.</param>
+/// <param name="File">Where, from the library's folder.</param>
+/// <param name="Line">Where, counted from 1.</param>
+/// <param name="Was">What stood there.</param>
+/// <param name="Becomes">What stands there instead.</param>
+public sealed record Mutant(int Id, string File, int Line, string Was, string Becomes)
+{
+    /// <summary>The topmost folder of the library that it is in.</summary>
+    public string Folder => File.Split('/')[0];
+
+    /// <summary>What stays the same when mutants are made again of the same text.</summary>
+    public string Name => $"{File}: {Was} → {Becomes}";
+}

@@ -1,0 +1,61 @@
+using System.Collections.Concurrent;
+using WitherAdvisor.Mutants.Making;
+
+namespace WitherAdvisor.Mutants.Trying;
+
+/// <summary>Tries mutants in as many processes as there are cores.</summary>
+internal static class Trials
+{
+    public static IReadOnlyList<Tried> Run(IReadOnlyList<Mutant> mutants, TextWriter progress)
+    {
+        Passing passing = Passing.Measure();
+        ConcurrentQueue<Mutant> waiting = new(mutants);
+        ConcurrentBag<Tried> tried = [];
+        Parallel.For(0, Environment.ProcessorCount, new() { MaxDegreeOfParallelism = Environment.ProcessorCount }, _ => Work(waiting, passing, one =>
+        {
+            tried.Add(one);
+            progress.WriteLine($"{tried.Count}/{mutants.Count} {one.Fate}: {one.Mutant.Name}");
+        }));
+        return [.. tried.OrderBy(one => one.Mutant.Id)];
+    }
+
+    private static void Work(ConcurrentQueue<Mutant> waiting, Passing passing, Action<Tried> done)
+    {
+        WorkerProcess? worker = null;
+        while (waiting.TryDequeue(out Mutant? mutant))
+        {
+            if (passing.TestsOf(mutant.Id) is not { Count: > 0 } tests)
+            {
+                done(new(mutant, Fate.NotPassed, null));
+                continue;
+            }
+
+            worker ??= new("try");
+            Tried tried = Ask(worker, mutant, tests);
+            done(tried.Fate == Fate.Survived && passing.IsOnce(mutant.Id) ? AskFresh(mutant, tests) : tried);
+            if (tried.Fate == Fate.TimedOut)
+            {
+                worker.Dispose();
+                worker = null;
+            }
+        }
+
+        worker?.Dispose();
+    }
+
+    private static Tried AskFresh(Mutant mutant, IReadOnlyList<string> tests)
+    {
+        using WorkerProcess worker = new("try-fresh");
+        return Ask(worker, mutant, tests);
+    }
+
+    private static Tried Ask(WorkerProcess worker, Mutant mutant, IReadOnlyList<string> tests)
+    {
+        if (worker.Ask($"{mutant.Id}\t{string.Join(';', tests)}")?.Split('\t') is not [var fate, var by])
+        {
+            return new(mutant, Fate.TimedOut, null);
+        }
+
+        return new(mutant, Enum.Parse<Fate>(fate), by.Length == 0 ? null : by);
+    }
+}
