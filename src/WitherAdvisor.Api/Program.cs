@@ -1,9 +1,12 @@
 using WitherAdvisor.Api;
-using WitherAdvisor.Api.Outcomes.Export;
+using WitherAdvisor.Api.Demo;
 
-return args is [ExportCommand.Word, .. string[] options]
-    ? await ExportCommand.Run(options, Console.Error)
-    : await Service.Run(args);
+var builder = WebApplication.CreateBuilder(args);
+builder.AddWitherAdvisor();
+var app = builder.Build();
+app.UseWitherAdvisor();
+await app.ShowInventedEstateOnNewDatabase();
+await app.RunAsync();
 
 /// <summary>The service's entry point, named so that tests can start it.</summary>
 public partial class Program;

@@ -31,6 +31,7 @@ internal static class ExportEndpoints
         }
 
         (string type, string ending) = query.Value.Format == ExportFormat.Csv ? (CsvExport.ContentType, "csv") : (ParquetExport.ContentType, "parquet");
-        return TypedResults.Stream(body => LogExport.Write(found, store, query.Value, body, cancel), type, $"{site}-outcomes.{ending}");
+        IAsyncEnumerable<LogRow> rows = LogExport.Rows(found, store, query.Value, cancel);
+        return TypedResults.Stream(body => LogExport.Write(rows, query.Value.Format, body, cancel), type, $"{site}-outcomes.{ending}");
     }
 }

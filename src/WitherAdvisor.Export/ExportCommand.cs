@@ -1,21 +1,22 @@
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Api.Outcomes.Export;
+using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Store;
 
-namespace WitherAdvisor.Api.Outcomes.Export;
+namespace WitherAdvisor.Export;
 
 /// <summary>
-/// Writes the log of a site to a file from the command line. A process that only exports needs far less memory than a
-/// service, which may go on beside it.
+/// Writes the log of a site to a file from the command line, as the service sends it. A process that only exports needs
+/// less memory than a service, which may go on beside it.
 /// </summary>
 internal static class ExportCommand
 {
-    /// <summary>First word of the command line that asks for it.</summary>
-    public const string Word = "export";
-
     private const string Usage =
-        "export --site <site> --format csv|parquet --file <path> [--from <time>] [--to <time>] [--spell <spell>] [--cultivar <name>]";
+        "--site <site> --format csv|parquet --file <path> [--from <time>] [--to <time>] [--spell <spell>] [--cultivar <name>]";
 
     private const int Done = 0;
     private const int Refused = 2;
@@ -48,7 +49,8 @@ internal static class ExportCommand
             return await Refuse(complaints, $"No site is called '{site}'.");
         }
 
-        await WriteWhole(file, body => LogExport.Write(found, stores.GetRequiredService<IOutcomeStore>(), query, body, CancellationToken.None));
+        IAsyncEnumerable<LogRow> rows = LogExport.Rows(found, stores.GetRequiredService<IOutcomeStore>(), query, CancellationToken.None);
+        await WriteWhole(file, body => LogExport.Write(rows, query.Format, body, CancellationToken.None));
         return Done;
     }
 

@@ -1,0 +1,3 @@
+using WitherAdvisor.Export;
+
+return await ExportCommand.Run(args, Console.Error);
