@@ -28,7 +28,7 @@ public sealed class ExportCommandTests
         Assert.Equal((0, ""), (code, complaint));
         byte[] sent = await service.Http.GetByteArrayAsync(
             new Uri($"/v1/sites/{InventedLoft.Site}/outcomes/export?format={format}", UriKind.Relative), cancel);
-        Assert.True(sent.AsSpan().SequenceEqual(await File.ReadAllBytesAsync(file, cancel)));
+        Assert.Equal(sent, await File.ReadAllBytesAsync(file, cancel));
         Assert.False(File.Exists(file + ".part"));
     }
 
