@@ -1,3 +1,4 @@
+using System.Text.Json;
 using WitherAdvisor.Mutants.Making;
 using WitherAdvisor.Mutants.Report;
 using WitherAdvisor.Mutants.Trying;
@@ -13,28 +14,16 @@ switch (args)
     case ["put", var from, var to]:
         FastSwitch.Put(from, to);
         return 0;
-    case ["score", var report, var known, var score, .. var folders]:
-        return Tell(StrykerReport.Read(report), KnownMutants.Read(known), score, folders);
+    case ["run", var report, var tried, .. var folders]:
+        IReadOnlyList<Mutant> asked = [.. StrykerReport.Read(report).Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder))];
+        File.WriteAllText(tried, JsonSerializer.Serialize(Trials.Run(asked, Console.Error)));
+        return 0;
+    case ["score", var tried, var known]:
+        Score score = new(JsonSerializer.Deserialize<IReadOnlyList<Tried>>(File.ReadAllBytes(tried))!, KnownMutants.Read(known));
+        Console.Write(score.Write());
+        score.Complaints().ToList().ForEach(Console.Error.WriteLine);
+        return score.Complaints().Count == 0 ? 0 : 1;
     default:
         Console.Error.WriteLine("started by tests/mutate");
         return 2;
-}
-
-static int Tell(IReadOnlyList<Mutant> mutants, KnownMutants known, string path, string[] folders)
-{
-    IReadOnlyList<Mutant> asked = [.. mutants.Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder))];
-    Score score = new(Trials.Run(asked, Console.Error), known);
-    Console.Write(score.Write());
-    if (folders.Length > 0)
-    {
-        return 0;
-    }
-
-    File.WriteAllText(path, score.Write());
-    foreach (string complaint in score.Complaints())
-    {
-        Console.Error.WriteLine(complaint);
-    }
-
-    return score.Complaints().Count == 0 ? 0 : 1;
 }

@@ -5,9 +5,6 @@ namespace WitherAdvisor.Mutants.Trying;
 /// <summary>Tries a mutant against the tests that pass its place, until one of them notices.</summary>
 internal sealed class Trial(MutantSwitch mutants)
 {
-    /// <summary>All tests together take half of it.</summary>
-    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(20);
-
     private static readonly TimeSpan ToWindDown = TimeSpan.FromSeconds(5);
 
     private readonly LinkedList<string> recent = new();
@@ -17,16 +14,17 @@ internal sealed class Trial(MutantSwitch mutants)
 
     /// <summary>What became of it.</summary>
     /// <param name="mutant">Its number.</param>
+    /// <param name="longest">After which it is taken for endless.</param>
     /// <param name="cases">All tests, asked for with the mutant acting.</param>
     /// <param name="passing">Names of those that pass its place, in the order to try them.</param>
-    public (Fate Fate, string? By) Of(int mutant, Func<IReadOnlyDictionary<string, TestCase>> cases, IReadOnlyList<string> passing)
+    public (Fate Fate, string? By) Of(int mutant, TimeSpan longest, Func<IReadOnlyDictionary<string, TestCase>> cases, IReadOnlyList<string> passing)
     {
         string? by = null;
         bool late = false;
         Thread trying = new(() => by = FirstFailure(cases, passing, () => late));
         mutants.Turn(mutant);
         trying.Start();
-        if (trying.Join(Longest))
+        if (trying.Join(longest))
         {
             mutants.Off();
             return by is null ? (Fate.Survived, null) : (Fate.Killed, by);

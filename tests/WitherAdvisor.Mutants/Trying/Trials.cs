@@ -6,6 +6,9 @@ namespace WitherAdvisor.Mutants.Trying;
 /// <summary>Tries mutants in as many processes as there are cores.</summary>
 internal static class Trials
 {
+    /// <summary>No mutant is taken for endless before.</summary>
+    private const int LeastS = 10;
+
     public static IReadOnlyList<Tried> Run(IReadOnlyList<Mutant> mutants, TextWriter progress)
     {
         Passing passing = Passing.Measure();
@@ -31,7 +34,7 @@ internal static class Trials
             }
 
             worker ??= new("try");
-            Tried tried = Ask(worker, mutant, tests);
+            Tried tried = Ask(worker, mutant, tests, timesAsLong: 4);
             done(tried.Fate == Fate.Survived && passing.IsOnce(mutant.Id) ? AskFresh(mutant, tests) : tried);
             if (tried.Fate == Fate.TimedOut)
             {
@@ -43,15 +46,17 @@ internal static class Trials
         worker?.Dispose();
     }
 
-    private static Tried AskFresh(Mutant mutant, IReadOnlyList<string> tests)
+    /// <summary>In a new process nothing is compiled yet, and the tests take several times as long.</summary>
+    private static Tried AskFresh(Mutant mutant, IReadOnlyList<(string Test, double Seconds)> tests)
     {
         using WorkerProcess worker = new("try-fresh");
-        return Ask(worker, mutant, tests);
+        return Ask(worker, mutant, tests, timesAsLong: 20);
     }
 
-    private static Tried Ask(WorkerProcess worker, Mutant mutant, IReadOnlyList<string> tests)
+    private static Tried Ask(WorkerProcess worker, Mutant mutant, IReadOnlyList<(string Test, double Seconds)> tests, int timesAsLong)
     {
-        if (worker.Ask($"{mutant.Id}\t{string.Join(';', tests)}")?.Split('\t') is not [var fate, var by])
+        int longestS = (int)(LeastS + timesAsLong * tests.Sum(test => test.Seconds));
+        if (worker.Ask($"{mutant.Id}\t{longestS}\t{string.Join(';', tests.Select(test => test.Test))}")?.Split('\t') is not [var fate, var by])
         {
             return new(mutant, Fate.TimedOut, null);
         }

@@ -11,7 +11,7 @@ internal static class Worker
 {
     private static readonly Assembly Tests = typeof(AirStateTests).Assembly;
 
-    /// <summary>Answers each line "number, tests" with "fate, by what", tab-separated, until there are no more.</summary>
+    /// <summary>Answers each line "number, longest s, tests" with "fate, by what", tab-separated, until there are no more.</summary>
     /// <param name="fresh">
     /// To try one mutant that is passed only once in a process: it acts before anything is set up. Otherwise all tests are
     /// run first without a mutant, so that what is set up once was set up well.
@@ -25,7 +25,7 @@ internal static class Worker
         while (Console.In.ReadLine() is { } line && !trial.IsStuck)
         {
             string[] job = line.Split('\t');
-            (Fate fate, string? by) = trial.Of(int.Parse(job[0]), () => warm ?? ByName(), job[1].Split(';'));
+            (Fate fate, string? by) = trial.Of(int.Parse(job[0]), TimeSpan.FromSeconds(int.Parse(job[1])), () => warm ?? ByName(), job[2].Split(';'));
             answers.WriteLine($"{fate}\t{by}");
         }
 

@@ -54,4 +54,11 @@ public sealed class CoefficientCatalogueTests
 
     private static double ValueIn(WitherCoefficients set, string name) =>
         (double)typeof(WitherCoefficients).GetProperty(name)!.GetValue(set)!;
+
+    /// <summary>Conductances, capacities and airflows differ by a share of themselves, moistures by points.</summary>
+    [Fact]
+    public void Only_the_moisture_of_drought_is_spread_in_its_own_unit() =>
+        Assert.Equal(
+            [nameof(WitherCoefficients.DroughtMoistureWetBasis)],
+            CoefficientSpread.All.Where(spread => !spread.IsOfLogarithm).Select(spread => spread.Of));
 }

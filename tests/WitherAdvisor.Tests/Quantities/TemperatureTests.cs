@@ -47,4 +47,7 @@ public sealed class TemperatureTests
         Assert.Equal(7, difference.Kelvin);
         Assert.Equal(dry, wet.Plus(difference));
     }
+
+    [Fact]
+    public void Absolute_zero_is_a_temperature() => Assert.Equal(-273.15, Temperature.FromCelsius(-273.15).Celsius);
 }
