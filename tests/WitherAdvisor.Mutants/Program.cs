@@ -1,4 +1,3 @@
-using System.Text.Json;
 using WitherAdvisor.Mutants.Making;
 using WitherAdvisor.Mutants.Report;
 using WitherAdvisor.Mutants.Trying;
@@ -15,11 +14,12 @@ switch (args)
         FastSwitch.Put(from, to);
         return 0;
     case ["run", var report, var tried, .. var folders]:
-        IReadOnlyList<Mutant> asked = [.. StrykerReport.Read(report).Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder))];
-        File.WriteAllText(tried, JsonSerializer.Serialize(Trials.Run(asked, Console.Error)));
+        IEnumerable<Mutant> asked = StrykerReport.Read(report).Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder));
+        TriedLog log = new(tried);
+        Trials.Run(log.NotKilled(asked), log, Console.Error);
         return 0;
     case ["score", var tried, var known]:
-        Score score = new(JsonSerializer.Deserialize<IReadOnlyList<Tried>>(File.ReadAllBytes(tried))!, KnownMutants.Read(known));
+        Score score = new(new TriedLog(tried).Read(), KnownMutants.Read(known));
         Console.Write(score.Write());
         score.Complaints().ToList().ForEach(Console.Error.WriteLine);
         return score.Complaints().Count == 0 ? 0 : 1;

@@ -9,17 +9,16 @@ internal static class Trials
     /// <summary>No mutant is taken for endless before.</summary>
     private const int LeastS = 10;
 
-    public static IReadOnlyList<Tried> Run(IReadOnlyList<Mutant> mutants, TextWriter progress)
+    public static void Run(IReadOnlyList<Mutant> mutants, TriedLog log, TextWriter progress)
     {
         Passing passing = Passing.Measure();
         ConcurrentQueue<Mutant> waiting = new(mutants);
-        ConcurrentBag<Tried> tried = [];
+        int count = 0;
         Parallel.For(0, Environment.ProcessorCount, new() { MaxDegreeOfParallelism = Environment.ProcessorCount }, _ => Work(waiting, passing, one =>
         {
-            tried.Add(one);
-            progress.WriteLine($"{tried.Count}/{mutants.Count} {one.Fate}: {one.Mutant.Name}");
+            log.Add(one);
+            progress.WriteLine($"{Interlocked.Increment(ref count)}/{mutants.Count} {one.Fate}: {one.Mutant.Name}");
         }));
-        return [.. tried.OrderBy(one => one.Mutant.Id)];
     }
 
     private static void Work(ConcurrentQueue<Mutant> waiting, Passing passing, Action<Tried> done)
