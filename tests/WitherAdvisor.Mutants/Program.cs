@@ -14,12 +14,12 @@ switch (args)
         FastSwitch.Put(from, to);
         return 0;
     case ["run", var report, var tried, .. var folders]:
-        IEnumerable<Mutant> asked = StrykerReport.Read(report).Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder));
+        IReadOnlyList<Mutant> asked = [.. StrykerReport.Read(report).Where(mutant => folders.Length == 0 || folders.Contains(mutant.Folder))];
         TriedLog log = new(tried);
         Trials.Run(log.NotKilled(asked), log, Console.Error);
         return 0;
-    case ["score", var tried, var known]:
-        Score score = new(new TriedLog(tried).Read(), KnownMutants.Read(known));
+    case ["score", var report, var tried, var known]:
+        Score score = new(StrykerReport.Read(report), new TriedLog(tried), KnownMutants.Read(known));
         Console.Write(score.Write());
         score.Complaints().ToList().ForEach(Console.Error.WriteLine);
         return score.Complaints().Count == 0 ? 0 : 1;

@@ -31,7 +31,7 @@ public sealed record AdviceInput : ICrossChecked
 
     /// <summary>Rain stated by hand for stretches without readings.</summary>
     [Listed(400)]
-    public IReadOnlyList<RainTotalInput>? RainTotals { get; init; }
+    public IReadOnlyList<GaugedRainInput>? RainTotals { get; init; }
 
     /// <summary>
     /// Weather foretold: the air of the hours after loading, and of hours before it what nobody read. What was read

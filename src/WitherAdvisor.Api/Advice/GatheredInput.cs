@@ -32,7 +32,7 @@ internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coe
             Trough = TroughMapping.ToInput(trough),
             Batch = BatchMapping.ToInput(batch.Batch),
             Weather = Newest(composed.Weather, Input.Shapes.LongestBody),
-            RainTotals = [.. totals.Select(RainTotalInput.Of)],
+            RainTotals = [.. composed.RainTotals.Select(GaugedRainInput.Of)],
             Forecast = Newest(composed.Forecast, AdviceInput.MostForetold),
             Coefficients = await Adopted(site, batch, cancel),
         };

@@ -24,7 +24,7 @@ internal static class InventedAdvice
             Batch = batch,
             // What was read after loading is not for this batch to know.
             Weather = [.. InventedFiles.Readings(entry["readings"]!.GetValue<string>()).Where(reading => reading.Time <= batch.LoadedAt)],
-            RainTotals = InventedFiles.Read(entry["rain_totals"]!.GetValue<string>()).Deserialize<List<RainTotalInput>>(JsonRules.Input),
+            RainTotals = InventedFiles.Read(entry["rain_totals"]!.GetValue<string>()).Deserialize<List<GaugedRainInput>>(JsonRules.Input),
             Forecast = InventedFiles.Readings(entry["forecast"]!.GetValue<string>()),
         };
     }

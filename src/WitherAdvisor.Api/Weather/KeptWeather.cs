@@ -31,10 +31,10 @@ internal sealed class KeptWeather(IWeatherStore store)
             Best = [.. composed.Readings.Where(reading => Within(reading.Best.Time)).Select(reading => ToAnswer(reading, clock))],
             Holes =
             [
-                .. WeatherHoles.Between(asked.From, asked.To, now, composed, totals, site.Site)
+                .. WeatherHoles.Between(asked.From, asked.To, now, composed, site.Site)
                     .Select(hole => ReviewMapping.ToAnswer(hole, clock)),
             ],
-            Age = ReviewMapping.ToAnswer(WeatherAge.Of(composed, totals, now), clock),
+            Age = ReviewMapping.ToAnswer(WeatherAge.Of(composed, now), clock),
         };
     }
 

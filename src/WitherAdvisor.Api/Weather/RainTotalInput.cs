@@ -4,7 +4,7 @@ using WitherAdvisor.Weather;
 namespace WitherAdvisor.Api.Weather;
 
 /// <summary>Rain stated by hand for a stretch of time, as read off a gauge. Hours with a reading of their own keep it.</summary>
-public sealed record RainTotalInput : ICrossChecked
+public record RainTotalInput : ICrossChecked
 {
     private const int LongestDays = 92;
 

@@ -23,13 +23,13 @@ internal static class MissingWeather
             return missing;
         }
 
-        AddRain(missing, gaps, spell);
+        AddRain(missing, series.Rain, gaps, spell);
         AddAir(missing, gaps);
         AddImpossible(missing, series);
         return missing;
     }
 
-    private static void AddRain(List<Assumption> missing, HistoryGaps gaps, Spell spell)
+    private static void AddRain(List<Assumption> missing, HourlyRain rain, HistoryGaps gaps, Spell spell)
     {
         if (gaps.RainKnownH < 0.9 * WantedDays * HoursInDay)
         {
@@ -45,8 +45,9 @@ internal static class MissingWeather
 
         if (gaps.StatedRainIn72H >= FewH)
         {
+            string laid = rain.IsLaidByFeed ? "they were laid on parts of a day as a feed tells of its rain, else spread evenly" : "they were spread evenly";
             missing.Add(new("rain_hours_unknown",
-                $"Rain of {gaps.StatedRainIn72H:0.#} of the 72 hours before plucking is known only as totals: they were spread evenly, and falling early or late is in the standard deviation."));
+                $"Rain of {gaps.StatedRainIn72H:0.#} of the 72 hours before plucking is known only as totals: {laid}, and falling early or late is in the standard deviation."));
         }
     }
 

@@ -4,8 +4,15 @@ namespace WitherAdvisor.Weather;
 /// <param name="From">Start, exclusive.</param>
 /// <param name="To">End, inclusive.</param>
 /// <param name="RainMm">Rain in it, mm.</param>
-public sealed record RainTotal(DateTimeOffset From, DateTimeOffset To, double RainMm)
+/// <param name="PatternMm">
+/// What a feed tells of the same stretch, mm in each of so many equal parts of it: the gauge says how much, this says when.
+/// Null where no feed tells.
+/// </param>
+public sealed record RainTotal(DateTimeOffset From, DateTimeOffset To, double RainMm, IReadOnlyList<double>? PatternMm = null)
 {
+    /// <summary>Most parts of a pattern: three months by the quarter of a day.</summary>
+    public const int MostParts = 368;
+
     private const double MostMm = 20_000;
 
     /// <summary>A gauge can have shown it.</summary>

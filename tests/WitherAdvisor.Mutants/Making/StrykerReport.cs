@@ -30,6 +30,7 @@ public static class StrykerReport
             int.Parse(mutant.GetProperty("id").GetString()!),
             file,
             place.GetProperty("start").GetProperty("line").GetInt32(),
+            place.GetProperty("start").GetProperty("column").GetInt32(),
             OneLine(Cut(lines, place.GetProperty("start"), place.GetProperty("end"))),
             OneLine(mutant.GetProperty("replacement").GetString()!));
     }

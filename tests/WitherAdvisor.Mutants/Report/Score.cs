@@ -1,12 +1,15 @@
 using System.Text;
+using WitherAdvisor.Mutants.Making;
 using WitherAdvisor.Mutants.Trying;
 
 namespace WitherAdvisor.Mutants.Report;
 
 /// <summary>How many of the mutants the tests noticed.</summary>
-internal sealed class Score(IReadOnlyList<Tried> tried, KnownMutants known)
+internal sealed class Score(IReadOnlyList<Mutant> mutants, TriedLog log, KnownMutants known)
 {
     private const double Wanted = 0.90;
+
+    private readonly IReadOnlyList<Tried> tried = log.Of(mutants);
 
     /// <summary>As a document.</summary>
     public string Write()
@@ -23,9 +26,10 @@ internal sealed class Score(IReadOnlyList<Tried> tried, KnownMutants known)
         return text.ToString();
     }
 
-    /// <summary>What is wrong: a canary that lives, a reason given for a mutant that a test noticed, too low a score.</summary>
+    /// <summary>What is wrong: mutants not tried, a canary that lives, a reason given for a mutant that a test noticed, too low a score.</summary>
     public IReadOnlyList<string> Complaints() =>
     [
+        .. tried.Count < mutants.Count ? [$"{mutants.Count - tried.Count} mutants were not tried"] : Array.Empty<string>(),
         .. known.Canaries.Where(name => !tried.Any(one => one.Mutant.Name == name && one.IsKilled)).Select(name => $"canary not killed: {name}"),
         .. tried.Where(one => one.IsKilled && known.Equivalent.ContainsKey(one.Mutant.Name)).Select(one => $"said to change nothing, yet killed: {one.Mutant.Name}"),
         .. Share(tried) < Wanted ? [$"{Share(tried):P1} killed, {Wanted:P0} wanted"] : Array.Empty<string>(),

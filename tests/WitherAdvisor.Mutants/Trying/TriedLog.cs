@@ -8,21 +8,16 @@ internal sealed class TriedLog(string path)
 {
     private readonly Lock writing = new();
 
-    /// <summary>The last that is known of each.</summary>
-    public IReadOnlyList<Tried> Read() =>
-    [
-        .. (File.Exists(path) ? File.ReadLines(path) : [])
-            .Select(line => JsonSerializer.Deserialize<Tried>(line)!)
-            .GroupBy(one => one.Mutant.Id, (_, times) => times.Last())
-            .OrderBy(one => one.Mutant.Id),
-    ];
+    /// <summary>The last that is known of each; those of which nothing is known are absent.</summary>
+    public IReadOnlyList<Tried> Of(IEnumerable<Mutant> mutants)
+    {
+        Dictionary<Mutant, Tried> last = Lines().GroupBy(one => one.Mutant.Unnumbered).ToDictionary(times => times.Key, times => times.Last());
+        return [.. mutants.Where(mutant => last.ContainsKey(mutant.Unnumbered)).Select(mutant => last[mutant.Unnumbered] with { Mutant = mutant })];
+    }
 
     /// <summary>Those that no test has noticed yet.</summary>
-    public IReadOnlyList<Mutant> NotKilled(IEnumerable<Mutant> mutants)
-    {
-        HashSet<int> killed = [.. Read().Where(one => one.IsKilled).Select(one => one.Mutant.Id)];
-        return [.. mutants.Where(mutant => !killed.Contains(mutant.Id))];
-    }
+    public IReadOnlyList<Mutant> NotKilled(IReadOnlyList<Mutant> mutants) =>
+        [.. mutants.Except(Of(mutants).Where(one => one.IsKilled).Select(one => one.Mutant))];
 
     public void Add(Tried one)
     {
@@ -31,4 +26,6 @@ internal sealed class TriedLog(string path)
             File.AppendAllText(path, JsonSerializer.Serialize(one) + '\n');
         }
     }
+
+    private IEnumerable<Tried> Lines() => (File.Exists(path) ? File.ReadLines(path) : []).Select(line => JsonSerializer.Deserialize<Tried>(line)!);
 }

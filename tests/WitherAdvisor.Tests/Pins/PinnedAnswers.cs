@@ -118,6 +118,6 @@ internal static class PinnedAnswers
             .Select(reading => new SourcedReading(reading, WeatherSource.FeedForecast, "hill", now.AddHours(-1)));
         RainTotal[] totals = [new(InventedDays.At(-300), InventedDays.At(-250), 25)];
         ComposedWeather weather = WeatherComposition.Of([.. read, .. foretold], totals);
-        return WeatherReview.Of(InventedDays.Site, weather, totals, new(now, InventedDays.LastMidnight), new());
+        return WeatherReview.Of(InventedDays.Site, weather, new(now, InventedDays.LastMidnight), new());
     }
 }

@@ -24,7 +24,8 @@ internal sealed class PastWeather
     {
         IReadOnlyList<RainTotal> gauged = await weather.ReadRainTotals(siteId, first - HistoryWanted, last, cancel);
         IReadOnlyList<SourcedReading> rows = await weather.ReadSourced(siteId, first - HistoryWanted, last, cancel);
-        return new([.. WeatherComposition.Of(rows, gauged).Weather], gauged);
+        ComposedWeather composed = WeatherComposition.Of(rows, gauged);
+        return new([.. composed.Weather], composed.RainTotals);
     }
 
     /// <summary>Up to a loading.</summary>

@@ -24,7 +24,7 @@ internal sealed class SiteReviews(IWeatherStore weather, IWeatherFeeds feeds, IF
         IReadOnlyList<SourcedReading> rows = await weather.ReadSourced(site.Id, from, now + Ahead, cancel);
         ComposedWeather composed = WeatherComposition.Of([.. rows.Where(row => WasKnown(row, now))], totals);
         ReviewSpan span = new(now, Midnight(site, now), days);
-        WeatherReview review = WeatherReview.Of(site.Site, composed, totals, span, new WitherCoefficients());
+        WeatherReview review = WeatherReview.Of(site.Site, composed, span, new WitherCoefficients());
         return new(site, review, await Feed(site, cancel));
     }
 

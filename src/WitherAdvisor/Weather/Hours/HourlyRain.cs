@@ -19,7 +19,10 @@ internal sealed class HourlyRain
     /// <summary>From readings; entry 0 of every array is unused.</summary>
     public double[] ReadMm { get; }
 
-    /// <summary>From totals, spread evenly over the hours of their stretch without a reading: the hour it fell in is not known.</summary>
+    /// <summary>
+    /// From totals, spread evenly over the hours of their stretch, or of each part that a feed tells of, without a reading:
+    /// the hour it fell in is not known.
+    /// </summary>
     public double[] StatedMm { get; }
 
     /// <summary>The same, had it all fallen in the first half of those hours.</summary>
@@ -31,12 +34,15 @@ internal sealed class HourlyRain
     /// <summary>Totals that no gauge can have shown; left out.</summary>
     public int ImpossibleTotals { get; private set; }
 
+    /// <summary>Whether any total was laid on its hours as a feed tells of them.</summary>
+    public bool IsLaidByFeed { get; private set; }
+
     public static HourlyRain Of(ReadingTimeline timeline, IReadOnlyList<RainTotal> totals, HourGrid grid)
     {
         var rain = new HourlyRain(HourSums.Of(timeline.Position, timeline.RainMm, grid.Hours));
         foreach (RainTotal total in rain.ShortestFirst(totals))
         {
-            rain.Spread(total.RainMm, grid.PositionOf(total.From), grid.PositionOf(total.To));
+            rain.Spread(total, grid.PositionOf(total.From), grid.PositionOf(total.To));
         }
 
         return rain;
@@ -66,42 +72,97 @@ internal sealed class HourlyRain
         return possible;
     }
 
-    private void Spread(double totalMm, double from, double to)
+    private void Spread(RainTotal total, double from, double to)
     {
-        int first = (int)Math.Clamp(Math.Floor(from) + 1, 1, Known.Length);
-        int last = (int)Math.Clamp(Math.Ceiling(to), 0, Known.Length - 1);
-        double toldMm = 0;
-        double freeInsideH = 0;
-        double insideH = 0;
-        for (int hour = first; hour <= last; hour++)
+        double leftMm = Math.Max(total.RainMm - ToldMm(from, to), 0);
+        double[] shares = Shares(total.PatternMm ?? [], from, to);
+        double partH = (to - from) / shares.Length;
+        for (int part = 0; part < shares.Length; part++)
         {
-            double overlap = Overlap(hour, from, to);
-            toldMm += overlap * (ReadMm[hour] + StatedMm[hour]);
-            freeInsideH += overlap * (1 - Known[hour]);
-            insideH += overlap;
+            SpreadEvenly(leftMm * shares[part], from + part * partH, from + (part + 1) * partH);
         }
 
-        double freeH = to - from - insideH + freeInsideH;
-        if (freeH > LeastFreeH)
+        Cover(from, to);
+    }
+
+    /// <summary>What falls to each part of a stretch by what a feed tells of it; one part where it tells of no rain in the hours that are free.</summary>
+    private double[] Shares(IReadOnlyList<double> patternMm, double from, double to)
+    {
+        double[] shares = new double[patternMm.Count];
+        double partH = (to - from) / shares.Length;
+        for (int part = 0; part < shares.Length; part++)
         {
-            double mmPerH = Math.Max(totalMm - toldMm, 0) / freeH;
+            shares[part] = Math.Max(patternMm[part], 0) * FreeH(from + part * partH, from + (part + 1) * partH);
+        }
+
+        double sum = shares.Sum();
+        if (!(sum is > 0 and < double.PositiveInfinity))
+        {
+            return [1];
+        }
+
+        IsLaidByFeed = true;
+        return [.. shares.Select(share => share / sum)];
+    }
+
+    /// <summary>Rain told of a stretch so far, mm.</summary>
+    private double ToldMm(double from, double to)
+    {
+        double mm = 0;
+        for (int hour = FirstHour(from); hour <= LastHour(to); hour++)
+        {
+            mm += Overlap(hour, from, to) * (ReadMm[hour] + StatedMm[hour]);
+        }
+
+        return mm;
+    }
+
+    /// <summary>Hours of a stretch of which nothing is told so far; what lies outside the grid is free.</summary>
+    private double FreeH(double from, double to)
+    {
+        double freeH = to - from;
+        for (int hour = FirstHour(from); hour <= LastHour(to); hour++)
+        {
+            freeH -= Overlap(hour, from, to) * Known[hour];
+        }
+
+        return freeH > LeastFreeH ? freeH : 0;
+    }
+
+    private void SpreadEvenly(double mm, double from, double to)
+    {
+        double freeH = FreeH(from, to);
+        if (freeH > 0)
+        {
             double beforeGridH = Math.Max(Math.Min(0, to) - from, 0);
-            Fill(first, last, from, to, mmPerH, freeH / 2 - beforeGridH);
+            Fill(from, to, mm / freeH, freeH / 2 - beforeGridH);
         }
     }
 
-    private void Fill(int first, int last, double from, double to, double mmPerH, double earlyH)
+    private void Fill(double from, double to, double mmPerH, double earlyH)
     {
-        for (int hour = first; hour <= last; hour++)
+        for (int hour = FirstHour(from); hour <= LastHour(to); hour++)
         {
             double freeH = Overlap(hour, from, to) * (1 - Known[hour]);
             double early = Math.Clamp(earlyH, 0, freeH);
             StatedMm[hour] += mmPerH * freeH;
             StatedEarlyMm[hour] += 2 * mmPerH * early;
-            Known[hour] += freeH;
             earlyH -= freeH;
         }
     }
+
+    /// <summary>Once all parts of a stretch are filled: two of them may share an hour.</summary>
+    private void Cover(double from, double to)
+    {
+        for (int hour = FirstHour(from); hour <= LastHour(to); hour++)
+        {
+            Known[hour] += Overlap(hour, from, to) * (1 - Known[hour]);
+        }
+    }
+
+    private int FirstHour(double from) => (int)Math.Clamp(Math.Floor(from) + 1, 1, Known.Length);
+
+    private int LastHour(double to) => (int)Math.Clamp(Math.Ceiling(to), 0, Known.Length - 1);
 
     private static double Overlap(int hour, double from, double to) => Math.Min(hour, to) - Math.Max(hour - 1, from);
 }

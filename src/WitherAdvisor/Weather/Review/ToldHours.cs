@@ -15,12 +15,12 @@ internal sealed class ToldHours(HourlySeries read, HourlySeries told)
     public HourGrid Grid => told.Grid;
 
     /// <summary>Of weather made one, on a grid.</summary>
-    public static ToldHours On(HourGrid grid, ComposedWeather weather, IReadOnlyList<RainTotal> rainTotals, Site site)
+    public static ToldHours On(HourGrid grid, ComposedWeather weather, Site site)
     {
-        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, rainTotals, weather.Forecast);
+        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, weather.RainTotals, weather.Forecast);
         return new(
-            HourlySeries.On(grid, weather.Weather, rainTotals, site.PressurePa),
-            HourlySeries.On(grid, [.. foretold, .. weather.Weather], rainTotals, site.PressurePa));
+            HourlySeries.On(grid, weather.Weather, weather.RainTotals, site.PressurePa),
+            HourlySeries.On(grid, [.. foretold, .. weather.Weather], weather.RainTotals, site.PressurePa));
     }
 
     /// <summary>At an instant; water on the leaf is left to the caller.</summary>

@@ -26,15 +26,15 @@ public sealed record WeatherAge(
     /// <summary>Nothing was read for so long that the air now is not known from readings.</summary>
     public bool IsStale => !(ReadAgoH <= StaleWeather.OldH);
 
-    /// <summary>Of weather made one and gauge totals.</summary>
-    public static WeatherAge Of(ComposedWeather weather, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset now)
+    /// <summary>Of weather made one, with its gauge totals.</summary>
+    public static WeatherAge Of(ComposedWeather weather, DateTimeOffset now)
     {
         List<ValueOrigin> foretold = [.. weather.Readings.SelectMany(Origins).Where(origin => origin.IsForetold)];
         return new(
             now,
             StaleWeather.NewestRead(weather.Weather, now),
             StaleWeather.NewestRead([.. weather.Readings.Where(IsObserved).Select(reading => reading.Read!)], now),
-            rainTotals.Where(total => total.To <= now).Max(total => (DateTimeOffset?)total.To),
+            weather.RainTotals.Where(total => total.To <= now).Max(total => (DateTimeOffset?)total.To),
             weather.Forecast.Max(reading => (DateTimeOffset?)reading.Time),
             foretold.Max(origin => (DateTimeOffset?)origin.SavedAt));
     }

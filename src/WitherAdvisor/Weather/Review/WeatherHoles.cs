@@ -10,9 +10,9 @@ public static class WeatherHoles
     /// <summary>Between two times, by quantity and then by time; after <paramref name="now"/> only what nobody foretold either.</summary>
     public static IReadOnlyList<WeatherHole> Between(
         DateTimeOffset from, DateTimeOffset to, DateTimeOffset now,
-        ComposedWeather weather, IReadOnlyList<RainTotal> rainTotals, Site site)
+        ComposedWeather weather, Site site)
     {
-        ToldHours hours = ToldHours.On(HourGrid.Around(from, to), weather, rainTotals, site);
+        ToldHours hours = ToldHours.On(HourGrid.Around(from, to), weather, site);
         return In(hours, 1, hours.Grid.Hours, now);
     }
 

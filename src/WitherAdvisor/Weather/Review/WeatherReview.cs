@@ -26,19 +26,17 @@ public sealed record WeatherReview(
 {
     /// <summary>Reviews weather made one of a site.</summary>
     /// <param name="weather">As many days of it as are known, 60 or more before the span for the soil.</param>
-    /// <param name="rainTotals">Of the same stretch.</param>
     public static WeatherReview Of(
         Site site,
         ComposedWeather weather,
-        IReadOnlyList<RainTotal> rainTotals,
         ReviewSpan span,
         WitherCoefficients coefficients,
         SpellThresholds? thresholds = null)
     {
         SpellThresholds held = thresholds ?? new SpellThresholds();
-        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, rainTotals, weather.Forecast);
-        LeafHistory history = LeafHistory.UpTo(site, [.. foretold, .. weather.Weather], rainTotals, span.LastDayEnd, span.DaysInAll);
-        ToldHours told = ToldHours.On(history.Series.Grid, weather, rainTotals, site);
+        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, weather.RainTotals, weather.Forecast);
+        LeafHistory history = LeafHistory.UpTo(site, [.. foretold, .. weather.Weather], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
+        ToldHours told = ToldHours.On(history.Series.Grid, weather, site);
         int first = (int)Math.Ceiling(told.Grid.PositionOf(span.From));
         int last = Math.Min((int)told.Grid.PositionOf(span.To), told.Grid.Hours);
         return new(
@@ -46,13 +44,13 @@ public sealed record WeatherReview(
             [.. ReviewedHours.Of(history, told, first, last, span.Now, coefficients)],
             [.. ReviewedDays.Of(history, told, span, coefficients, held)],
             WeatherHoles.In(told, first + 1, last, span.Now),
-            WeatherAge.Of(weather, rainTotals, span.Now),
+            WeatherAge.Of(weather, span.Now),
             WantedReadings.Of(told, (int)told.Grid.PositionOf(span.Now)),
             LeafPartlyForetold.Estimate(
                 site,
                 [.. weather.Weather.Where(reading => reading.Time <= span.Now)],
                 [.. foretold.Where(reading => reading.Time <= span.Now)],
-                rainTotals,
+                weather.RainTotals,
                 new(span.Now, span.Now, span.Now),
                 coefficients,
                 held),

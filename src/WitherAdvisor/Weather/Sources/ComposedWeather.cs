@@ -2,11 +2,12 @@ namespace WitherAdvisor.Weather.Sources;
 
 /// <summary>Weather of many sources made one.</summary>
 /// <param name="Readings">By time, one an instant; instants of which nothing is known are absent.</param>
+/// <param name="RainTotals">As given, each with what a feed tells of when it fell.</param>
 /// <remarks>
 /// An instant with some values read and others only foretold stands in both lists: its read values in
 /// <see cref="Weather"/>, the others in <see cref="Forecast"/>. What is foretold completes, but never passes as read.
 /// </remarks>
-public sealed record ComposedWeather(IReadOnlyList<ComposedReading> Readings)
+public sealed record ComposedWeather(IReadOnlyList<ComposedReading> Readings, IReadOnlyList<RainTotal> RainTotals)
 {
     /// <summary>What was observed or analysed, by time.</summary>
     public IReadOnlyList<WeatherReading> Weather { get; } = [.. Readings.Select(reading => reading.Read).OfType<WeatherReading>()];

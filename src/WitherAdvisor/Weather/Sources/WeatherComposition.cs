@@ -9,21 +9,27 @@ public static class WeatherComposition
     /// </summary>
     /// <param name="readings">In any order. Of two of one source saved at once, the later in the list counts.</param>
     /// <param name="rainTotals">
-    /// Rain read off a gauge: of its hours only observed rain is taken, so that a feed does not talk over the gauge.
+    /// Rain read off a gauge: of its hours only observed rain is taken, so that a feed does not talk over the gauge. How the
+    /// rain lay within those hours the feed may tell.
     /// </param>
     /// <remarks>
     /// The three humidities are one value. Told only as wet bulb or relative humidity it is taken only with the dry bulb
     /// of the same reading: 80 % at 20 °C is not 80 % at 18 °C. A dew point above another reading's dry bulb means
     /// saturated air.
     /// </remarks>
-    public static ComposedWeather Of(IReadOnlyList<SourcedReading> readings, IReadOnlyList<RainTotal> rainTotals) => new(
-    [
-        .. readings.Reverse()
-            .GroupBy(row => row.Reading.Time.UtcTicks)
-            .OrderBy(instant => instant.Key)
-            .Select(instant => Compose([.. instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt)], rainTotals))
-            .Where(reading => reading.Best.TellsAnything),
-    ]);
+    public static ComposedWeather Of(IReadOnlyList<SourcedReading> readings, IReadOnlyList<RainTotal> rainTotals)
+    {
+        RainPattern pattern = RainPattern.Of(rainTotals.Count > 0 ? readings : []);
+        return new(
+            [
+                .. readings.Reverse()
+                    .GroupBy(row => row.Reading.Time.UtcTicks)
+                    .OrderBy(instant => instant.Key)
+                    .Select(instant => Compose([.. instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt)], rainTotals))
+                    .Where(reading => reading.Best.TellsAnything),
+            ],
+            [.. rainTotals.Select(pattern.On)]);
+    }
 
     private static ComposedReading Compose(List<SourcedReading> bestFirst, IReadOnlyList<RainTotal> rainTotals)
     {

@@ -48,7 +48,7 @@ public sealed class DarkWetDayTests
         ComposedWeather weather = WeatherComposition.Of(
             [.. dark.Hours(20, _ => 1).Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, reading.Time))], []);
 
-        WeatherReview review = WeatherReview.Of(InventedDays.Site, weather, [], new(InventedDays.At(24), InventedDays.LastMidnight, AheadH: 0), new());
+        WeatherReview review = WeatherReview.Of(InventedDays.Site, weather, new(InventedDays.At(24), InventedDays.LastMidnight, AheadH: 0), new());
 
         Assert.All(review.Days, day =>
         {

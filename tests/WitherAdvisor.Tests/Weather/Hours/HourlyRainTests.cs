@@ -95,6 +95,70 @@ public sealed class HourlyRainTests
         Assert.Equal([1.5, 1.5, null], Hours(series).Take(3));
     }
 
+    [Fact]
+    public void A_feed_says_in_which_part_of_its_stretch_a_total_fell_and_not_how_much()
+    {
+        HourlySeries series = Series([], [Total(0, 9, 12) with { PatternMm = [0, 50, 150] }]);
+
+        Assert.Equal([0.0, 0, 0, 1, 1, 1, 3, 3, 3, null], Rounded(series));
+        Assert.True(series.Rain.IsLaidByFeed);
+    }
+
+    [Fact]
+    public void Early_and_late_are_within_the_parts()
+    {
+        HourlySeries series = Series([], [Total(0, 8, 8) with { PatternMm = [0, 3] }]);
+
+        Assert.Equal([0.0, 0, 0, 0, 4, 4, 0, 0], series.Rain.StatedEarlyMm[1..9]);
+    }
+
+    [Fact]
+    public void Two_parts_share_an_hour_and_none_of_it_stays_unknown()
+    {
+        HourlySeries series = Series([], [Total(0, 9, 9) with { PatternMm = [1, 0] }]);
+
+        Assert.Equal([2.0, 2, 2, 2, 1, 0, 0, 0, 0, null], Rounded(series));
+        Assert.Equal([1.0, 1, 1, 1, 1, 1, 1, 1, 1, 0], series.Rain.Known[1..]);
+    }
+
+    [Fact]
+    public void What_is_told_of_some_hours_is_not_laid_on_them_again()
+    {
+        HourlySeries series = Series([Rain(6, 2)], [Total(0, 6, 8) with { PatternMm = [1, 1, 1] }]);
+
+        // 6 mm are left; the last part has one free hour, the others two.
+        Assert.Equal([1.2, 1.2, 1.2, 1.2, 1.2, 2], Rounded(series).Take(6));
+    }
+
+    [Fact]
+    public void A_patterned_total_that_began_before_the_hours_leaves_there_what_fell_there()
+    {
+        HourlySeries series = Series([], [Total(-10, 10, 20) with { PatternMm = [1, 3] }]);
+
+        Assert.Equal(15, Sum(series), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(double.NaN, 1)]
+    [InlineData(double.PositiveInfinity, 1)]
+    [InlineData(-1, -2)]
+    public void A_pattern_that_tells_of_no_rain_leaves_the_total_spread_evenly(double first, double second)
+    {
+        HourlySeries series = Series([], [Total(0, 4, 8) with { PatternMm = [first, second] }]);
+
+        Assert.Equal([2.0, 2, 2, 2], Hours(series).Take(4));
+        Assert.False(series.Rain.IsLaidByFeed);
+    }
+
+    [Fact]
+    public void Rain_that_the_feed_tells_only_of_hours_told_already_leaves_the_rest_spread_evenly()
+    {
+        HourlySeries series = Series([Rain(1, 0), Rain(2, 0)], [Total(0, 4, 8) with { PatternMm = [5, 0] }]);
+
+        Assert.Equal([0.0, 0, 4, 4], Hours(series).Take(4));
+    }
+
     [Theory]
     [InlineData(5, 5, 1)]
     [InlineData(5, 4, 1)]
@@ -129,6 +193,8 @@ public sealed class HourlyRainTests
 
     private static double?[] Hours(HourlySeries series) =>
         [.. Enumerable.Range(1, series.Grid.Hours).Select(series.RainMm)];
+
+    private static double?[] Rounded(HourlySeries series) => [.. Hours(series).Select(mm => mm is { } known ? Math.Round(known, 9) : (double?)null)];
 
     private static double Sum(HourlySeries series) => Hours(series).Sum(hour => hour ?? 0);
 }

@@ -102,7 +102,7 @@ public sealed class AirwaysDayTests
             ? [.. Enumerable.Range(0, GaugedDays).Select(day => new RainTotal(DayEnd.AddDays(-1 - day), DayEnd.AddDays(-day), millimetres))]
             : [];
         ComposedWeather weather = WeatherComposition.Of([.. reports.Select(Reading)], totals);
-        return WeatherReview.Of(site, weather, totals, new(Now, DayEnd, AheadH: 0), new());
+        return WeatherReview.Of(site, weather, new(Now, DayEnd, AheadH: 0), new());
     }
 
     private static SourcedReading Reading(ReferenceRow report) => new(

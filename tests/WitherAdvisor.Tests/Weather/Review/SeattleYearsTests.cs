@@ -106,26 +106,28 @@ public sealed class SeattleYearsTests
     {
         IReadOnlyList<ReferenceRow> days = ReferenceRow.ReadAll("seattle/seattle-weather.csv");
         DateTimeOffset firstDay = Midnight(days[0]);
-        ComposedWeather weather = WeatherComposition.Of(
-            [.. days.SelectMany((day, at) => Hours(days[Math.Max(at - 1, 0)], day)).Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, firstDay))], []);
         RainTotal[] totals = [.. days.Select(day => new RainTotal(Midnight(day), Midnight(day).AddDays(1), day.Number("precipitation")))];
+        ComposedWeather weather = WeatherComposition.Of(
+            [.. days.SelectMany((day, at) => Hours(days[Math.Max(at - 1, 0)], day)).Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, firstDay))], totals);
         List<Month> months = [];
         // The soil wants a season before the first month that is looked at.
         for (DateTimeOffset first = firstDay.AddMonths(3); first < firstDay.AddYears(4); first = first.AddMonths(1))
         {
-            months.Add(Of(first, weather, totals));
+            months.Add(Of(first, weather));
         }
 
         return months;
     }
 
-    private static Month Of(DateTimeOffset first, ComposedWeather weather, RainTotal[] totals)
+    private static Month Of(DateTimeOffset first, ComposedWeather weather)
     {
         DateTimeOffset end = first.AddMonths(1);
         DateTimeOffset from = end.AddDays(-120);
-        ComposedWeather near = new([.. weather.Readings.Where(reading => reading.Best.Time >= from && reading.Best.Time <= end)]);
+        ComposedWeather near = new(
+            [.. weather.Readings.Where(reading => reading.Best.Time >= from && reading.Best.Time <= end)],
+            [.. weather.RainTotals.Where(total => total.From >= from && total.To <= end)]);
         ReviewSpan span = new(end, end, (int)(end - first).TotalDays - 1, AheadH: 0);
-        return new(first, WeatherReview.Of(Seattle, near, [.. totals.Where(total => total.From >= from && total.To <= end)], span, new()));
+        return new(first, WeatherReview.Of(Seattle, near, span, new()));
     }
 
     /// <summary>From the coldest hour up to the warmest and down again.</summary>

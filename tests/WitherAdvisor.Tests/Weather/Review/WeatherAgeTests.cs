@@ -19,9 +19,9 @@ public sealed class WeatherAgeTests
             Row(8, WeatherSource.FeedAnalysis, -1),
             Row(14, WeatherSource.FeedForecast, 3),
             Row(20, WeatherSource.FeedForecast, 9),
-        ], []);
+        ], totals);
 
-        WeatherAge age = WeatherAge.Of(weather, totals, Now);
+        WeatherAge age = WeatherAge.Of(weather, Now);
 
         Assert.Equal(
             (InventedDays.At(8), InventedDays.At(4), InventedDays.At(-2), InventedDays.At(20), InventedDays.At(9)),
@@ -34,7 +34,7 @@ public sealed class WeatherAgeTests
         ComposedWeather weather = WeatherComposition.Of(
             [.. InventedDays.Ordinary.Between(-480, 12, _ => 0).Select(reading => new SourcedReading(reading with { WindMPerS = null }, WeatherSource.Observed, null, Now))], []);
 
-        WeatherReview review = WeatherReview.Of(InventedDays.Site, weather, [], new(Now, InventedDays.LastMidnight), new());
+        WeatherReview review = WeatherReview.Of(InventedDays.Site, weather, new(Now, InventedDays.LastMidnight), new());
 
         Assert.Equal([new WantedReading(WantedKind.Wind)], review.Wanted);
     }

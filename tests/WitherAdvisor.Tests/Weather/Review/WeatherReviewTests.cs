@@ -99,7 +99,7 @@ public sealed class WeatherReviewTests
         RainTotal gauge = new(InventedDays.At(-24), Now, 12);
         List<SourcedReading> rows = [.. Rows(InventedDays.Ordinary.Between(-480, 12, hour => hour > -24 ? null : 0))];
 
-        WeatherReview review = Review(WeatherComposition.Of(rows, [gauge]), rainTotals: [gauge]);
+        WeatherReview review = Review(WeatherComposition.Of(rows, [gauge]));
 
         Assert.DoesNotContain(review.Holes, hole => hole.Quantity == WeatherQuantity.Rain && hole.From < Now);
         Assert.Equal(ValueStanding.Filled, At(review, Now).RainMm.Standing);
@@ -157,8 +157,8 @@ public sealed class WeatherReviewTests
 
     private static ReviewHour At(WeatherReview review, DateTimeOffset time) => Assert.Single(review.Hours, hour => hour.Time == time);
 
-    private static WeatherReview Review(ComposedWeather weather, DateTimeOffset? now = null, IReadOnlyList<RainTotal>? rainTotals = null) =>
-        WeatherReview.Of(InventedDays.Site, weather, rainTotals ?? [], new(now ?? Now, InventedDays.LastMidnight), new());
+    private static WeatherReview Review(ComposedWeather weather, DateTimeOffset? now = null) =>
+        WeatherReview.Of(InventedDays.Site, weather, new(now ?? Now, InventedDays.LastMidnight), new());
 
     private static ComposedWeather Composed(IEnumerable<WeatherReading> readings) => WeatherComposition.Of([.. Rows(readings)], []);
 
