@@ -34,6 +34,8 @@ public static class ModelEquations
             $"m = m_dry + Δm (K_s − k)/(1 − k) + shift of the leaf standard − loss on the way, k = {TissueMoistureAtLoading.StressOfDrought}", "Common practice, no published source: straight between a drought and rains"),
         new("canopy_store", ModelTopic.Weather, "Water on the leaf of the bush, mm per leaf area",
             "dC/dt = share of rain + dew − share of E_p (C/C_max)^(2/3), 0 ≤ C ≤ C_max", "Interception store of the kind of Rutter et al. 1971, wet part after Deardorff 1978"),
+        new("moved_forecast", ModelTopic.Weather, "The air of the coming hours, dry bulb and dew point alike, °C",
+            "T(t) = T_foretold(t) + Δ 2^(−t/τ), Δ what the air read last differs by beyond agreement", "Rapid adjustment by the correlation of errors: Schuhen, Thorarinsdottir and Lenkoski 2019 (arXiv 1910.05101); this form and its times from memory"),
         new("surface_water", ModelTopic.Weather, "Water on plucked leaf, kg/kg", $"S = r · {CarriedWater.LeafAreaM2PerKg} m²/kg · C − loss on the way", "From memory; r is fitted"),
 
         new("deficit", ModelTopic.Bed, "What the air in a layer can take up, Pa", "D = max(p_ws(T) − p_w, 0)", "Definition"),

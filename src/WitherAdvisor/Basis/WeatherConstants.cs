@@ -21,6 +21,8 @@ internal static class WeatherConstants
         new("most_dew_of_an_hour", Topic, "Most dew of an hour", CanopyRun.MostDewMmPerH, "mm", CoefficientStatus.Derived, "What −60 W/m² of radiation can drive"),
         new("most_dew_of_a_night", Topic, "Most dew of a night", CanopyRun.MostDewMmPerNight, "mm", CoefficientStatus.Derived, "Grassland measured at 0.14 ± 0.12 mm (Ritter et al. 2019)"),
         new("rain_part", Topic, "Longest part of a gauge's stretch that a feed's rain is believed in", RainPattern.PartH, "h", CoefficientStatus.Derived, "Rain in models over land is some 3 h early (Dong et al. 2023, J. Climate 36; doi 10.5194/egusphere-2026-432): a part this long holds such an error"),
+        new("forecast_agrees", Topic, "What a forecast may miss the air read last by and be let stand", MovedForecast.AgreeingK, "K", CoefficientStatus.FromMemory, "From memory"),
+        new("forecast_halves", Topic, "Time in which half of what a forecast is moved by wears off", MovedForecast.HalvesInH, "h", CoefficientStatus.FromMemory, "From memory"),
         new("plucked_leaf_area", Topic, "One-sided area of plucked shoots", CarriedWater.LeafAreaM2PerKg, "m²/kg fresh", CoefficientStatus.FromMemory, "From memory"),
         new("most_surface_water", Topic, "Most water that plucked leaf holds", SurfaceWaterAtLoading.MostKgPerKg, "kg/kg", CoefficientStatus.FromMemory, "From memory: above it water runs off"),
         new("assumed_surface_water", Topic, "Water on the leaf where nothing tells of it", SurfaceWaterAtLoading.AssumedKgPerKg, "kg/kg", CoefficientStatus.FromMemory, "Between dry leaf and damp"),

@@ -28,6 +28,7 @@ internal static class PinnedAnswers
         ["advice-air-unknown"] = () => Advisor.Advise(InventedBatch.Measured(16, 0.97, 0.82, 0.3) with { Readings = [], Forecast = [] }),
         ["advice-half-read"] = () => Advisor.Advise(HalfRead()),
         ["sensitivity-ordinary"] = () => SensitivityAnalysis.Of(EstateRequest.Read(Estate, "ordinary"))!,
+        ["sensitivity-rain-wet"] = () => SensitivityAnalysis.Of(EstateRequest.Read(Estate, "rain-wet"))!,
         ["simulation"] = () => WitherSimulation.Run(Simulation())!,
         ["leaf-histories"] = () => Enumerable.Range(1, 24).Select(seed => Leaf(AnyHistory.Of(seed))).ToList(),
         ["advice-drawn"] = () => Enumerable.Range(1, 24).Select(seed => Told(Advisor.Advise(Drawn(new Random(seed))))).ToList(),

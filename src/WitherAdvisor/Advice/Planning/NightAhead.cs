@@ -2,6 +2,7 @@ using WitherAdvisor.Air;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Weather;
 using WitherAdvisor.Weather.Hours;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Advice.Planning;
 
@@ -18,9 +19,11 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
     public static NightAhead Of(
         Site site, DateTimeOffset loadedAt, IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast, double hours)
     {
+        MovedForecast moved = MovedForecast.Of(forecast, readings, loadedAt, site.PressurePa);
+
         // Where both are known for an instant, what was read wins: it stands last.
         HourlySeries series = HourlySeries.Between(
-            loadedAt.AddDays(-DaysToLookBack), loadedAt.AddHours(hours + 2), [.. forecast, .. readings], [], site.PressurePa);
+            loadedAt.AddDays(-DaysToLookBack), loadedAt.AddHours(hours + 2), [.. moved.Readings, .. readings], [], site.PressurePa);
         var air = new AirState?[(int)Math.Ceiling(hours) + 2];
         for (int hour = 0; hour < air.Length; hour++)
         {
@@ -30,7 +33,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int unknown = air.Count(state => state is null);
         if (unknown == 0)
         {
-            return new(new Night([.. air.Select(state => state!.Value)]), [], true);
+            return new(new Night([.. air.Select(state => state!.Value)]), [.. Said(moved)], true);
         }
 
         int fromDayBefore = FillFromDayBefore(air, series, loadedAt);
@@ -38,7 +41,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int held = Hold(air, last);
         return air[0] is null
             ? new(null, [], false)
-            : new(new Night([.. air.Select(state => state!.Value)]), [Said(unknown, air.Length, fromDayBefore, held)], false);
+            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(moved), Said(unknown, air.Length, fromDayBefore, held)], false);
     }
 
     private static int FillFromDayBefore(AirState?[] air, HourlySeries series, DateTimeOffset loadedAt)
@@ -82,6 +85,15 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         }
 
         return held;
+    }
+
+    private static IEnumerable<Assumption> Said(MovedForecast moved)
+    {
+        if (moved.IsMoved)
+        {
+            yield return new("forecast_moved",
+                $"The air read last was not the air foretold: the forecast was moved by {moved.DryBulbK:+0.0;−0.0;0.0} K, its dew point by {moved.DewPointK:+0.0;−0.0;0.0} K, wearing off by half every {MovedForecast.HalvesInH:0} h.");
+        }
     }
 
     private static Assumption Said(int unknown, int hours, int fromDayBefore, int held)

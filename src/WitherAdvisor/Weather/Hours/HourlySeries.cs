@@ -11,12 +11,14 @@ public sealed class HourlySeries
 {
     private const double LeastCovered = 0.5;
 
+    private readonly ReadingTimeline timeline;
     private readonly double sitePressurePa;
 
     private HourlySeries(
         HourGrid grid, ReadingTimeline timeline, IReadOnlyList<RainTotal> rainTotals, double sitePressurePa)
     {
         Grid = grid;
+        this.timeline = timeline;
         this.sitePressurePa = sitePressurePa;
         ReadOnlySpan<double> position = timeline.Position;
         DryBulbC = InstantValues.OnHours(position, timeline.DryBulbC, grid.Hours);
@@ -84,7 +86,7 @@ public sealed class HourlySeries
         double sitePressurePa) =>
         new(grid, ReadingTimeline.Of(readings, grid, sitePressurePa), rainTotals, sitePressurePa);
 
-    /// <summary>The air at a time, at the site's pressure and never above saturation; null where unknown.</summary>
+    /// <summary>The air at a time, which need not be a whole hour, at the site's pressure and never above saturation; null where unknown.</summary>
     public AirState? AirAt(DateTimeOffset time)
     {
         double position = Grid.PositionOf(time);
@@ -93,8 +95,8 @@ public sealed class HourlySeries
             return null;
         }
 
-        double dryBulbC = At(DryBulbC, position);
-        double humidityRatio = At(HumidityRatio, position);
+        double dryBulbC = InstantValues.At(timeline.Position, timeline.DryBulbC, position);
+        double humidityRatio = InstantValues.At(timeline.Position, timeline.HumidityRatio, position);
         return double.IsNaN(dryBulbC) || double.IsNaN(humidityRatio) ? null : Unsaturated(dryBulbC, humidityRatio);
     }
 
@@ -108,15 +110,6 @@ public sealed class HourlySeries
 
     /// <summary>Wind at instant <paramref name="hour"/> (0 and up), 10 m above ground, m/s; null where unknown.</summary>
     public double? WindAtMPerS(int hour) => double.IsNaN(WindMPerS[hour]) ? null : WindMPerS[hour];
-
-    private static double At(double[] values, double position)
-    {
-        int below = Math.Min((int)position, values.Length - 1);
-        int above = Math.Min(below + 1, values.Length - 1);
-        double share = position - below;
-        double between = values[below] + (values[above] - values[below]) * share;
-        return double.IsNaN(between) ? (share <= InstantValues.NearH ? values[below] : values[above]) : between;
-    }
 
     /// <summary>A straight line between two foggy hours lies above the saturation curve, which is hollow.</summary>
     private AirState Unsaturated(double dryBulbC, double humidityRatio) => new(

@@ -36,6 +36,34 @@ internal static class InstantValues
         return onHours;
     }
 
+    /// <summary>
+    /// The value at any position, not a number where no reading is near enough: of the readings themselves, so that what was
+    /// read at twenty past holds at twenty past, whatever the whole hours beside it say.
+    /// </summary>
+    public static double At(ReadOnlySpan<double> position, ReadOnlySpan<double> values, double wanted)
+    {
+        int found = position.BinarySearch(wanted);
+        int above = found < 0 ? ~found : found;
+        int below = found < 0 ? above - 1 : found;
+        while (above < values.Length && double.IsNaN(values[above]))
+        {
+            above++;
+        }
+
+        while (below >= 0 && double.IsNaN(values[below]))
+        {
+            below--;
+        }
+
+        double sinceH = below < 0 ? double.PositiveInfinity : wanted - position[below];
+        double untilH = above < values.Length ? position[above] - wanted : double.PositiveInfinity;
+        return sinceH == 0 ? values[below]
+            : sinceH + untilH <= LongestGapH + RoundingH ? values[below] + (values[above] - values[below]) * sinceH / (sinceH + untilH)
+            : sinceH <= NearH ? values[below]
+            : untilH <= NearH ? values[above]
+            : double.NaN;
+    }
+
     /// <summary>Instants with a value read near enough to count as theirs; others are drawn or unknown.</summary>
     public static bool[] ReadNear(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
     {
