@@ -25,7 +25,7 @@ internal sealed class BenchmarkedBatch
         Request = EstateRequest.Read(Path.Combine(AppContext.BaseDirectory, "fixtures", "invented-estate"), id);
         Batch batch = Request.Batch;
         LeafEstimate leaf = Leaf();
-        Night night = NightAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, Request.Forecast, HorizonHours).Night!;
+        Night night = NightAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, new(Request.Forecast, 0, 0), HorizonHours).Night!;
         problem = new(
             new(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
             Request.Trough, Request.Site.Style, Request.Site.HotAirC, night, Request.Coefficients, 0, HorizonHours, null);

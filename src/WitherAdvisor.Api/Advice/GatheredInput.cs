@@ -33,7 +33,7 @@ internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coe
             Batch = BatchMapping.ToInput(batch.Batch),
             Weather = Newest(composed.Weather, Input.Shapes.LongestBody),
             RainTotals = [.. composed.RainTotals.Select(GaugedRainInput.Of)],
-            Forecast = Newest(composed.Forecast, AdviceInput.MostForetold),
+            Forecast = Newest(composed.ForecastToCompare, AdviceInput.MostForetold),
             Coefficients = await Adopted(site, batch, cancel),
         };
     }

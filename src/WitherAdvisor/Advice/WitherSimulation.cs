@@ -3,6 +3,7 @@ using WitherAdvisor.Air;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Troughs;
+using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Advice;
 
@@ -13,7 +14,7 @@ public static class WitherSimulation
     public static SimulationResult? Run(SimulationRequest request)
     {
         double stop = request.Stages[^1].ToHour;
-        if (NightAhead.Of(request.Site, request.LoadedAt, [], request.Air, stop).Night is not { } night)
+        if (NightAhead.Of(request.Site, request.LoadedAt, request.Air, MovedForecast.None, stop).Night is not { } night)
         {
             return null;
         }

@@ -83,7 +83,7 @@ public sealed class UnreadWeatherTests
     [Fact]
     public void What_was_read_wins_over_what_was_foretold_for_the_same_hours()
     {
-        AssertSame(Advise(Read, Ahead), Advise(Read, [.. Rainy(-100, 13), .. Ahead]));
+        AssertSame(Advise(Read, Ahead), Advise(Read, [.. Rainy(-100, 9), .. Ahead]));
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public sealed class UnreadWeatherTests
     {
         IReadOnlyList<WeatherReading> airways = [.. Read.Select(reading => reading with { Time = reading.Time.AddMinutes(-7) })];
 
-        AssertSame(Advise(airways, Ahead), Advise(airways, [.. Rainy(-100, 13), .. Ahead]));
+        AssertSame(Advise(airways, Ahead), Advise(airways, [.. Rainy(-100, 9), .. Ahead]));
     }
 
     [Fact]

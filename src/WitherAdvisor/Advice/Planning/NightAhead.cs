@@ -17,13 +17,11 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
 
     /// <summary>Air by the hour from loading, to a number of hours after it.</summary>
     public static NightAhead Of(
-        Site site, DateTimeOffset loadedAt, IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast, double hours)
+        Site site, DateTimeOffset loadedAt, IReadOnlyList<WeatherReading> readings, MovedForecast forecast, double hours)
     {
-        MovedForecast moved = MovedForecast.Of(forecast, readings, loadedAt, site.PressurePa);
-
         // Where both are known for an instant, what was read wins: it stands last.
         HourlySeries series = HourlySeries.Between(
-            loadedAt.AddDays(-DaysToLookBack), loadedAt.AddHours(hours + 2), [.. moved.Readings, .. readings], [], site.PressurePa);
+            loadedAt.AddDays(-DaysToLookBack), loadedAt.AddHours(hours + 2), [.. forecast.Readings, .. readings], [], site.PressurePa);
         var air = new AirState?[(int)Math.Ceiling(hours) + 2];
         for (int hour = 0; hour < air.Length; hour++)
         {
@@ -33,7 +31,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int unknown = air.Count(state => state is null);
         if (unknown == 0)
         {
-            return new(new Night([.. air.Select(state => state!.Value)]), [.. Said(moved)], true);
+            return new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast)], true);
         }
 
         int fromDayBefore = FillFromDayBefore(air, series, loadedAt);
@@ -41,7 +39,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int held = Hold(air, last);
         return air[0] is null
             ? new(null, [], false)
-            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(moved), Said(unknown, air.Length, fromDayBefore, held)], false);
+            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast), Said(unknown, air.Length, fromDayBefore, held)], false);
     }
 
     private static int FillFromDayBefore(AirState?[] air, HourlySeries series, DateTimeOffset loadedAt)

@@ -19,11 +19,12 @@ internal sealed record PlanBasis(
     public static PlanBasis Of(AdviceRequest request)
     {
         Batch batch = request.Batch;
-        ILookup<bool, WeatherReading> isAhead = request.Forecast.ToLookup(reading => reading.Time > batch.LoadedAt);
-        IReadOnlyList<WeatherReading> standIns = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, [.. isAhead[false]]);
+        IReadOnlyList<WeatherReading> unread = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, request.Forecast);
+        IReadOnlyList<WeatherReading> standIns = [.. unread.Where(reading => reading.Time <= batch.LoadedAt)];
+        MovedForecast moved = MovedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
         LeafEstimate leaf = EstimateLeaf(request, standIns);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, [.. standIns, .. isAhead[true]], Math.Max(longest, 1) + HoursBeyond);
+        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, 1) + HoursBeyond);
         return new(
             leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
     }

@@ -25,44 +25,41 @@ internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, dou
     /// <summary>Hours after which nothing of the move is worth a word.</summary>
     private const double MovedForH = 24;
 
-    /// <summary>Farthest that a forecast is drawn back to the reading, h.</summary>
-    private const double ReachH = 1.5;
+    /// <summary>Nothing is foretold.</summary>
+    public static MovedForecast None { get; } = new([], 0, 0);
 
     /// <summary>Whether reading and forecast disagree.</summary>
     public bool IsMoved => DryBulbK != 0 || DewPointK != 0;
 
-    /// <summary>Moves a forecast.</summary>
+    /// <summary>Moves a forecast by what it says of the time of the last reading, just before and just after.</summary>
     /// <param name="readings">The last of them that tells the air counts, where it was read from 3 h before loading on.</param>
+    /// <param name="forecast">All that was foretold, of hours that somebody read too.</param>
+    /// <param name="unread">What of it is to be moved.</param>
     public static MovedForecast Of(
-        IReadOnlyList<WeatherReading> forecast, IReadOnlyList<WeatherReading> readings, DateTimeOffset loadedAt, double sitePressurePa)
+        IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast, IReadOnlyList<WeatherReading> unread,
+        DateTimeOffset loadedAt, double sitePressurePa)
     {
-        Point[] read = Points(readings.Where(reading => (loadedAt - reading.Time).TotalHours <= StaleWeather.OldH), sitePressurePa);
-        if (read is not [.., var last])
+        AirAtTime[] read = AirAtTime.Of(readings.Where(reading => (loadedAt - reading.Time).TotalHours <= StaleWeather.OldH), sitePressurePa);
+        if (read is not [.., var last] || Foretold(AirAtTime.Of(forecast, sitePressurePa), last.Time) is not { } foretold)
         {
-            return new(forecast, 0, 0);
+            return new(unread, 0, 0);
         }
 
-        Point[] foretold = Points(forecast.Where(reading => Math.Abs((reading.Time - last.Time).TotalHours) <= MovedForH), sitePressurePa);
-        if (Foretold(foretold, last.Time) is not { } missed)
-        {
-            return new(forecast, 0, 0);
-        }
+        double dryBulbK = Beyond(last.DryBulbC - foretold.DryBulbC);
+        double dewPointK = Beyond(last.DewPointC - foretold.DewPointC);
+        return dryBulbK == 0 && dewPointK == 0 ? new(unread, 0, 0) : new([.. unread.Select(Moved)], dryBulbK, dewPointK);
 
-        double dryBulbK = Beyond(last.DryBulbC - missed.DryBulbC);
-        double dewPointK = Beyond(last.DewPointC - missed.DewPointC);
-        if (dryBulbK == 0 && dewPointK == 0)
+        WeatherReading Moved(WeatherReading reading)
         {
-            return new(forecast, 0, 0);
-        }
+            double sinceH = (reading.Time - last.Time).TotalHours;
+            if (sinceH is <= 0 or > MovedForH || AirAtTime.Of([reading], sitePressurePa) is not [var air])
+            {
+                return reading;
+            }
 
-        Dictionary<DateTimeOffset, Point> later = foretold.Where(point => point.Time > last.Time).ToDictionary(point => point.Time);
-        return new([.. forecast.Select(reading => later.TryGetValue(reading.Time, out Point point) ? Moved(reading, point) : reading)], dryBulbK, dewPointK);
-
-        WeatherReading Moved(WeatherReading reading, Point point)
-        {
-            double left = Math.Pow(2, -(point.Time - last.Time).TotalHours / HalvesInH);
-            double dryBulbC = point.DryBulbC + dryBulbK * left;
-            double dewPointC = Math.Min(point.DewPointC + dewPointK * left, dryBulbC);
+            double left = Math.Pow(2, -sinceH / HalvesInH);
+            double dryBulbC = air.DryBulbC + dryBulbK * left;
+            double dewPointC = Math.Min(air.DewPointC + dewPointK * left, dryBulbC);
             return reading with { DryBulbC = dryBulbC, DewPointC = dewPointC, WetBulbC = null, RelativeHumidity = null, Instrument = null };
         }
     }
@@ -70,38 +67,17 @@ internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, dou
     /// <summary>What of a difference lies beyond agreement.</summary>
     private static double Beyond(double differenceK) => Math.CopySign(Math.Clamp(Math.Abs(differenceK) - AgreeingK, 0, MostK), differenceK);
 
-    /// <summary>What the forecast has for a time, drawn straight through the two of its hours that are nearest; null where it is too far.</summary>
-    private static Point? Foretold(Point[] foretold, DateTimeOffset time)
+    /// <summary>What the forecast has for a time, drawn straight between the hours beside it; null where it does not reach to both sides.</summary>
+    private static AirAtTime? Foretold(AirAtTime[] forecast, DateTimeOffset time)
     {
-        int next = Array.FindIndex(foretold, point => point.Time > time);
-        int first = next > 0 && foretold[next].Time - foretold[next - 1].Time <= LongestGap ? next - 1 : next;
-        if (next < 0 || first + 1 >= foretold.Length || (foretold[next].Time - time).TotalHours > ReachH)
+        int next = Array.FindIndex(forecast, air => air.Time > time);
+        if (next < 1 || (forecast[next].Time - forecast[next - 1].Time).TotalHours > InstantValues.LongestGapH)
         {
             return null;
         }
 
-        (Point a, Point b) = (foretold[first], foretold[first + 1]);
+        (AirAtTime a, AirAtTime b) = (forecast[next - 1], forecast[next]);
         double share = (time - a.Time) / (b.Time - a.Time);
-        return b.Time - a.Time > LongestGap
-            ? null
-            : new(time, a.DryBulbC + share * (b.DryBulbC - a.DryBulbC), a.DewPointC + share * (b.DewPointC - a.DewPointC));
+        return new(time, a.DryBulbC + share * (b.DryBulbC - a.DryBulbC), a.DewPointC + share * (b.DewPointC - a.DewPointC));
     }
-
-    private static TimeSpan LongestGap => TimeSpan.FromHours(InstantValues.LongestGapH);
-
-    /// <summary>The air of those that tell it, by time; of one time the last counts.</summary>
-    private static Point[] Points(IEnumerable<WeatherReading> readings, double sitePressurePa) =>
-    [
-        .. from reading in readings
-           let screened = ScreenedReading.Of(reading)
-           where screened.DryBulbC is not null
-           let humidityRatio = ScreenedReading.HumidityRatio(screened, sitePressurePa)
-           where !double.IsNaN(humidityRatio)
-           let air = new AirState(screened.DryBulbC!.Value, humidityRatio, screened.StationPressurePa ?? sitePressurePa)
-           group new Point(reading.Time, air.DryBulbC, air.DewPointC) by reading.Time.UtcTicks into instant
-           orderby instant.Key
-           select instant.Last(),
-    ];
-
-    private readonly record struct Point(DateTimeOffset Time, double DryBulbC, double DewPointC);
 }

@@ -28,13 +28,11 @@ internal sealed class RainPattern
         ticks = [.. fed.Select(reading => reading.Time.UtcTicks)];
     }
 
-    /// <summary>Of rows of any source: only what feeds and forecasts say of rain is taken.</summary>
-    public static RainPattern Of(IEnumerable<SourcedReading> rows) => new(
+    /// <summary>Of instants by time, each with its rows best first: only what feeds and forecasts say of rain is taken.</summary>
+    public static RainPattern Of(IEnumerable<List<SourcedReading>> instants) => new(
     [
-        .. rows.Where(row => row.Source != WeatherSource.Observed && row.Reading.RainMm is not null)
-            .GroupBy(row => row.Reading.Time.UtcTicks)
-            .OrderBy(instant => instant.Key)
-            .Select(instant => instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt).First().Reading),
+        .. instants.Select(rows => rows.Find(row => row.Source != WeatherSource.Observed && row.Reading.RainMm is not null)?.Reading)
+            .OfType<WeatherReading>(),
     ]);
 
     /// <summary>The total with its pattern; without one where no feed tells of all its parts.</summary>

@@ -19,16 +19,18 @@ public static class WeatherComposition
     /// </remarks>
     public static ComposedWeather Of(IReadOnlyList<SourcedReading> readings, IReadOnlyList<RainTotal> rainTotals)
     {
-        RainPattern pattern = RainPattern.Of(rainTotals.Count > 0 ? readings : []);
+        List<List<SourcedReading>> instants =
+        [
+            .. readings.Reverse()
+                .GroupBy(row => row.Reading.Time.UtcTicks)
+                .OrderBy(instant => instant.Key)
+                .Select(instant => instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt).ToList()),
+        ];
+        RainPattern pattern = RainPattern.Of(rainTotals.Count > 0 ? instants : []);
         return new(
-            [
-                .. readings.Reverse()
-                    .GroupBy(row => row.Reading.Time.UtcTicks)
-                    .OrderBy(instant => instant.Key)
-                    .Select(instant => Compose([.. instant.OrderBy(row => row.Source).ThenByDescending(row => row.SavedAt)], rainTotals))
-                    .Where(reading => reading.Best.TellsAnything),
-            ],
-            [.. rainTotals.Select(pattern.On)]);
+            [.. instants.Select(bestFirst => Compose(bestFirst, rainTotals)).Where(reading => reading.Best.TellsAnything)],
+            [.. rainTotals.Select(pattern.On)],
+            LastObserved.Beside(instants));
     }
 
     private static ComposedReading Compose(List<SourcedReading> bestFirst, IReadOnlyList<RainTotal> rainTotals)

@@ -75,7 +75,7 @@ public sealed class NightAheadTests
     }
 
     private static NightAhead Ahead(IReadOnlyList<WeatherReading> read, IReadOnlyList<WeatherReading> foretold) =>
-        NightAhead.Of(InventedDays.Site, LoadedAt, read, foretold, Hours);
+        NightAhead.Of(InventedDays.Site, LoadedAt, read, new(foretold, 0, 0), Hours);
 
     /// <summary>A reading each hour between two hours from loading.</summary>
     private static List<WeatherReading> Air(int from, int to) => [.. InventedDays.Ordinary.Between(13 + from, 13 + to, _ => 0)];

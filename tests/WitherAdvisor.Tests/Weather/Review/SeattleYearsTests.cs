@@ -125,7 +125,8 @@ public sealed class SeattleYearsTests
         DateTimeOffset from = end.AddDays(-120);
         ComposedWeather near = new(
             [.. weather.Readings.Where(reading => reading.Best.Time >= from && reading.Best.Time <= end)],
-            [.. weather.RainTotals.Where(total => total.From >= from && total.To <= end)]);
+            [.. weather.RainTotals.Where(total => total.From >= from && total.To <= end)],
+            []);
         ReviewSpan span = new(end, end, (int)(end - first).TotalDays - 1, AheadH: 0);
         return new(first, WeatherReview.Of(Seattle, near, span, new()));
     }

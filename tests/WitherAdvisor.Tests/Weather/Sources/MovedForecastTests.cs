@@ -1,6 +1,9 @@
+using WitherAdvisor.Advice;
 using WitherAdvisor.Advice.Planning;
 using WitherAdvisor.Air;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Tests.Advice.Planning;
+using WitherAdvisor.Troughs;
 using WitherAdvisor.Weather;
 using WitherAdvisor.Weather.Sources;
 using Xunit;
@@ -23,7 +26,7 @@ public sealed class MovedForecastTests
     public void Forecast_and_reading_agree_within_half_a_degree_and_what_is_beyond_moves_the_forecast(
         double dryBulbC, double dewPointC, double dryBulbK, double dewPointK)
     {
-        MovedForecast moved = Moved([Read(0, dryBulbC, dewPointC)], Steady(1, 30));
+        MovedForecast moved = Moved([Read(0, dryBulbC, dewPointC)], Steady(-1, 30));
 
         Assert.Equal(dryBulbK, moved.DryBulbK, 1e-6);
         Assert.Equal(dewPointK, moved.DewPointK, 1e-6);
@@ -33,35 +36,28 @@ public sealed class MovedForecastTests
     [Fact]
     public void The_move_wears_off_by_half_in_four_hours_and_is_gone_after_a_day()
     {
-        MovedForecast moved = Moved([Read(0, 22.5, 18.5)], Steady(1, 30));
+        MovedForecast moved = Moved([Read(0, 22.5, 18.5)], Steady(-1, 30));
 
         Assert.Equal([(4, 20.0, 16.0), (8, 19.0, 15.0), (12, 18.5, 14.5), (28, 18.0, 14.0)], At(moved, 4, 8, 12, 28));
     }
 
     [Fact]
-    public void A_forecast_that_runs_straight_is_drawn_back_to_the_reading()
-    {
-        IReadOnlyList<WeatherReading> foretold = [.. Enumerable.Range(0, 30).Select(hour => Read(hour + 0.5, 18 - 0.8 * hour, 10))];
-
-        Assert.False(Moved([Read(0, 18.4, 10)], foretold).IsMoved);
-        Assert.Equal(1.5, Moved([Read(0, 20.4, 10)], foretold).DryBulbK, 1e-6);
-    }
-
-    [Fact]
-    public void A_forecast_on_both_sides_of_the_reading_is_drawn_between()
+    public void A_forecast_is_drawn_straight_between_its_hours_on_both_sides_of_the_reading()
     {
         IReadOnlyList<WeatherReading> foretold = [Read(-1, 26, 10), Read(1, 20, 10), Read(2, 20, 10)];
 
+        Assert.False(Moved([Read(0, 23.4, 10)], foretold).IsMoved);
         Assert.Equal(1.5, Moved([Read(0, 25, 10)], foretold).DryBulbK, 1e-6);
         Assert.Equal(26, Moved([Read(0, 25, 10)], foretold).Readings[0].DryBulbC);
     }
 
     [Theory]
-    [InlineData(1.5, 1, true)]
-    [InlineData(1.6, 1, false)] // a forecast that begins later says nothing of the reading's hour
-    [InlineData(1, 3, true)]
-    [InlineData(1, 3.5, false)]
-    public void A_forecast_too_far_or_too_thin_is_left_alone(double firstHour, double stepH, bool moves)
+    [InlineData(0, 3, true)]
+    [InlineData(-1, 3, true)]
+    [InlineData(-1, 3.5, false)]
+    [InlineData(1, 1, false)] // a forecast that begins later may change as fast as it likes before
+    [InlineData(-5, 1, false)] // and so may one that ends before
+    public void A_forecast_that_does_not_hold_the_readings_hour_is_left_alone(double firstHour, double stepH, bool moves)
     {
         IReadOnlyList<WeatherReading> foretold = [.. Enumerable.Range(0, 6).Select(step => Read(firstHour + step * stepH, 18, 14))];
 
@@ -74,7 +70,7 @@ public sealed class MovedForecastTests
     [InlineData(2, true)] // read while the wither runs
     public void The_last_reading_counts_from_three_hours_before_loading_on(double hour, bool moves)
     {
-        MovedForecast moved = Moved([Read(-20, 40, 20), Read(hour, 22.5, 14)], Steady(hour + 0.5, 40));
+        MovedForecast moved = Moved([Read(-20, 40, 20), Read(hour, 22.5, 14)], Steady(hour - 0.5, 40));
 
         Assert.Equal(moves ? 4.0 : 0, moved.DryBulbK, 1e-6);
     }
@@ -82,7 +78,7 @@ public sealed class MovedForecastTests
     [Fact]
     public void Moved_air_is_never_more_than_saturated()
     {
-        MovedForecast moved = Moved([Read(0, 15, 14)], [Read(1, 20, 14), Read(2, 20, 14), .. Enumerable.Range(3, 20).Select(hour => Read(hour, 15, 14.9))]);
+        MovedForecast moved = Moved([Read(0, 15, 14)], [Read(-1, 20, 14), Read(2, 20, 14), .. Enumerable.Range(3, 20).Select(hour => Read(hour, 15, 14.9))]);
 
         Assert.All(moved.Readings, reading => Assert.True(reading.DewPointC <= reading.DryBulbC));
         Assert.Contains(moved.Readings, reading => reading.DewPointC == reading.DryBulbC);
@@ -92,13 +88,13 @@ public sealed class MovedForecastTests
     public void A_forecast_told_by_relative_humidity_is_moved_as_air()
     {
         double humidity = AirState.FromDewPoint(18, 14, PressurePa).RelativeHumidity;
-        IReadOnlyList<WeatherReading> foretold = [.. Steady(1, 30).Select(reading => reading with { DewPointC = null, RelativeHumidity = humidity, WindMPerS = 3 })];
+        IReadOnlyList<WeatherReading> foretold = [.. Steady(-1, 30).Select(reading => reading with { DewPointC = null, RelativeHumidity = humidity, WindMPerS = 3 })];
 
         MovedForecast moved = Moved([Read(0, 22.5, 18.5)], foretold);
 
-        Assert.Equal((20.0, 16.0), (Math.Round(moved.Readings[3].DryBulbC!.Value, 6), Math.Round(moved.Readings[3].DewPointC!.Value, 6)));
-        Assert.Null(moved.Readings[3].RelativeHumidity);
-        Assert.Equal(3, moved.Readings[3].WindMPerS);
+        Assert.Equal((20.0, 16.0), (Math.Round(moved.Readings[5].DryBulbC!.Value, 6), Math.Round(moved.Readings[5].DewPointC!.Value, 6)));
+        Assert.Null(moved.Readings[5].RelativeHumidity);
+        Assert.Equal(3, moved.Readings[5].WindMPerS);
     }
 
     [Fact]
@@ -106,10 +102,10 @@ public sealed class MovedForecastTests
     {
         WeatherReading wind = new(LoadedAt.AddHours(2), WindMPerS: 3);
 
-        Assert.False(Moved([Read(0, 22, 14) with { DewPointC = null }], Steady(1, 9)).IsMoved);
-        Assert.False(Moved([], Steady(1, 9)).IsMoved);
+        Assert.False(Moved([Read(0, 22, 14) with { DewPointC = null }], Steady(-1, 9)).IsMoved);
+        Assert.False(Moved([], Steady(-1, 9)).IsMoved);
         Assert.False(Moved([Read(0, 22, 14)], []).IsMoved);
-        Assert.Contains(wind, Moved([Read(0, 22, 14)], [.. Steady(1, 1), wind, .. Steady(3, 9)]).Readings);
+        Assert.Contains(wind, Moved([Read(0, 22, 14)], [.. Steady(-1, 1), wind, .. Steady(3, 9)]).Readings);
     }
 
     [Theory]
@@ -119,19 +115,30 @@ public sealed class MovedForecastTests
     public void What_is_read_at_the_trough_is_the_air_of_loading_at_any_minute(int minute)
     {
         DateTimeOffset loadedAt = LoadedAt.AddMinutes(minute);
-        NightAhead ahead = NightAhead.Of(
-            InventedDays.Site, loadedAt, [new(loadedAt, DryBulbC: 21, DewPointC: 20)], [.. Steady(-30, 40)], 20);
+        ComposedWeather weather = WeatherComposition.Of(
+            [
+                .. Steady(-80, 0).Select(reading => new SourcedReading(reading, WeatherSource.FeedAnalysis, "valley-feed", loadedAt)),
+                .. Steady(1, 40).Select(reading => new SourcedReading(reading, WeatherSource.FeedForecast, "valley-feed", loadedAt)),
+                new(new(loadedAt, DryBulbC: 21, DewPointC: 20), WeatherSource.Observed, null, loadedAt),
+            ],
+            []);
+        PlanBasis basis = PlanBasis.Of(Request(loadedAt, weather));
 
-        Assert.Equal(21, ahead.Night!.Hours[0].DryBulbC, 1e-9);
-        Assert.Equal(20, ahead.Night.Hours[0].DewPointC, 1e-3);
-        Assert.InRange(ahead.Night.Hours[4].DryBulbC, 19.1, 19.4);
+        Night night = basis.Ahead.Night!;
+        Assert.Equal(21, night.Hours[0].DryBulbC, 1e-9);
+        Assert.Equal(20, night.Hours[0].DewPointC, 1e-3);
+        Assert.InRange(night.Hours[4].DryBulbC, 19.1, 19.4);
         Assert.Equal(
             "The air read last was not the air foretold: the forecast was moved by +2.5 K, its dew point by +5.5 K, wearing off by half every 4 h.",
-            Assert.Single(ahead.Assumptions).Text);
+            Assert.Single(basis.Assumptions, assumption => assumption.Code == "forecast_moved").Text);
     }
 
+    private static AdviceRequest Request(DateTimeOffset loadedAt, ComposedWeather weather) => new(
+        InventedDays.Site, new Trough(40), new Batch(new LeafLabel("Invented", "7", null, null, null), InventedDays.At(8), InventedDays.At(15), loadedAt, 1100),
+        weather.Weather, weather.RainTotals, weather.ForecastToCompare, new WitherCoefficients());
+
     private static MovedForecast Moved(IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast) =>
-        MovedForecast.Of(forecast, readings, LoadedAt, PressurePa);
+        MovedForecast.Of(readings, forecast, forecast, LoadedAt, PressurePa);
 
     private static (int Hour, double DryBulbC, double DewPointC)[] At(MovedForecast moved, params int[] hours) =>
         [.. hours.Select(hour => moved.Readings.Single(reading => reading.Time == LoadedAt.AddHours(hour)))

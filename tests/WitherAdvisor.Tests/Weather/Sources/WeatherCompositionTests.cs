@@ -174,6 +174,43 @@ public sealed class WeatherCompositionTests
     }
 
     [Fact]
+    public void What_others_say_of_the_time_of_the_last_observed_air_is_kept_for_comparison()
+    {
+        ComposedWeather weather = Compose(
+            From(WeatherSource.FeedAnalysis, new(Hour.AddHours(-2), 16, DewPointC: 12)),
+            From(WeatherSource.FeedAnalysis, new(Hour.AddHours(-1), 17, DewPointC: 13, RainMm: 2)),
+            From(WeatherSource.Observed, new(Hour.AddMinutes(-40), 19, WetBulbC: 18)),
+            From(WeatherSource.Observed, new(Hour.AddMinutes(-20), RainMm: 0)),
+            From(WeatherSource.FeedForecast, new(Hour, 18, DewPointC: 14)),
+            From(WeatherSource.FeedForecast, new(Hour.AddHours(1), 18, DewPointC: 15)));
+
+        Assert.Equal([new(Hour.AddHours(-1), 17, DewPointC: 13), new(Hour, 18, DewPointC: 14)], weather.BesideLastObserved);
+        Assert.Equal(
+            [new(Hour.AddHours(-1), 17, DewPointC: 13), new(Hour, 18, DewPointC: 14), new(Hour.AddHours(1), 18, DewPointC: 15)],
+            weather.ForecastToCompare);
+    }
+
+    [Fact]
+    public void A_forecast_for_the_hour_that_was_read_is_compared_with_it()
+    {
+        ComposedWeather weather = Compose(
+            From(WeatherSource.FeedForecast, new(Hour, 18, RelativeHumidity: 0.9)),
+            From(WeatherSource.Observed, new(Hour, 21, RelativeHumidity: 0.8)));
+
+        Assert.Empty(weather.Forecast);
+        Assert.Equal([new(Hour, 18, RelativeHumidity: 0.9)], weather.ForecastToCompare);
+    }
+
+    [Fact]
+    public void Where_the_site_was_never_read_there_is_nothing_to_compare()
+    {
+        ComposedWeather weather = Compose(
+            From(WeatherSource.FeedAnalysis, new(Hour, 18, DewPointC: 14)), From(WeatherSource.Observed, new(Hour, DryBulbC: 18)));
+
+        Assert.Empty(weather.BesideLastObserved);
+    }
+
+    [Fact]
     public void Nothing_composes_to_nothing() => Assert.Empty(Compose().Readings);
 
     private static ComposedWeather Compose(params SourcedReading[] rows) => WeatherComposition.Of(rows, []);
