@@ -35,7 +35,8 @@ public sealed record AdviceInput : ICrossChecked
 
     /// <summary>
     /// Weather foretold: the air of the hours after loading, and of hours before it what nobody read. What was read
-    /// always counts first, and the answer says where it took what was foretold.
+    /// always counts first, and the answer says where it took what was foretold. With the hours just before and just after the last
+    /// air read, what the forecast misses there is known, and the hours that follow are moved by it.
     /// </summary>
     [Listed(MostForetold)]
     public IReadOnlyList<ReadingInput>? Forecast { get; init; }

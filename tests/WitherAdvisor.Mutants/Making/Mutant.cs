@@ -13,7 +13,7 @@ public sealed record Mutant(int Id, string File, int Line, int Column, string Wa
     public string Folder => File.Split('/')[0];
 
     /// <summary>It, whatever its number: equal when mutants are made again of a file that stayed the same.</summary>
-    public Mutant Unnumbered => this with { Id = 0 };
+    public Mutant Unnumbered() => this with { Id = 0 };
 
     /// <summary>For people, and for what is said of it in known-mutants.json.</summary>
     public string Name => $"{File}: {Was} → {Becomes}";

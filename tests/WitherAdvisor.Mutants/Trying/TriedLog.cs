@@ -11,8 +11,8 @@ internal sealed class TriedLog(string path)
     /// <summary>The last that is known of each; those of which nothing is known are absent.</summary>
     public IReadOnlyList<Tried> Of(IEnumerable<Mutant> mutants)
     {
-        Dictionary<Mutant, Tried> last = Lines().GroupBy(one => one.Mutant.Unnumbered).ToDictionary(times => times.Key, times => times.Last());
-        return [.. mutants.Where(mutant => last.ContainsKey(mutant.Unnumbered)).Select(mutant => last[mutant.Unnumbered] with { Mutant = mutant })];
+        Dictionary<Mutant, Tried> last = Lines().GroupBy(one => one.Mutant.Unnumbered()).ToDictionary(times => times.Key, times => times.Last());
+        return [.. mutants.Where(mutant => last.ContainsKey(mutant.Unnumbered())).Select(mutant => last[mutant.Unnumbered()] with { Mutant = mutant })];
     }
 
     /// <summary>Those that no test has noticed yet.</summary>
