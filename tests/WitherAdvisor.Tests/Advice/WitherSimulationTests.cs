@@ -78,6 +78,14 @@ public sealed class WitherSimulationTests
     }
 
     [Fact]
+    public void The_hottest_of_all_stages_is_spoken_of()
+    {
+        SimulationResult result = WitherSimulation.Run(Ordinary(6) with { Stages = [new(2, PlenumDryBulbC: 38), new(6, PlenumDryBulbC: 25)] })!;
+
+        Assert.Equal(38, result.Notices.Single(notice => notice.Limit == LimitKind.PlenumDryBulb).Reached!.Value, Rounding);
+    }
+
+    [Fact]
     public void A_difference_over_the_ceiling_is_spoken_of_once_the_surface_is_dry()
     {
         SimulationRequest wet = Ordinary(12) with { Leaf = new(0.78, 0.2), Stages = [new(12, HygrometricDifferenceK: 11)] };

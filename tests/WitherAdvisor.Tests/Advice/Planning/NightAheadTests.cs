@@ -1,5 +1,5 @@
 using WitherAdvisor.Advice.Planning;
-using WitherAdvisor.Sites;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Tests.Weather;
 using WitherAdvisor.Weather;
 using Xunit;
@@ -62,6 +62,15 @@ public sealed class NightAheadTests
         double read = InventedDays.Ordinary.Between(8, 8, _ => 0).Single().DryBulbC!.Value;
         Assert.All(Enumerable.Range(0, 5), hour => Assert.Equal(read, ahead.Night!.Hours[hour].DryBulbC, 1e-9));
         Assert.NotEqual(read, ahead.Night!.Hours[5].DryBulbC, 0.5);
+    }
+
+    [Fact]
+    public void A_night_that_is_not_foretold_is_less_sure()
+    {
+        LeafEstimate leaf = PlanBasis.Of(InventedBatch.Measured(18, 0.85, 0.78, 0.1)).Leaf;
+
+        Assert.Equal(UncertainSpreads.ForetoldAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), foretold: true).NightAirK);
+        Assert.Equal(UncertainSpreads.UnknownAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), foretold: false).NightAirK);
     }
 
     [Fact]

@@ -47,6 +47,18 @@ public sealed class NoticesTests
         Assert.False(Has(notices, LimitKind.HygrometricDifference));
     }
 
+    [Theory]
+    [InlineData(0.0316, true)] // a twentieth over the 3 points that are tolerated
+    [InlineData(0.0314, false)]
+    public void Layers_that_part_by_more_than_is_tolerated_are_told(double spreadWetBasis, bool told)
+    {
+        (PlanProblem problem, Candidate chosen, WrittenPlan plan) = Written(WitherStyle.Short);
+
+        IReadOnlyList<LimitNotice> notices = Notices.Of(problem, chosen, plan with { Plan = plan.Plan with { LargestSpreadWetBasis = spreadWetBasis } });
+
+        Assert.Equal(told, Has(notices, LimitKind.Spread));
+    }
+
     private static bool Has(IReadOnlyList<LimitNotice> notices, LimitKind limit) => notices.Any(notice => notice.Limit == limit);
 
     private static (PlanProblem Problem, Candidate Chosen, WrittenPlan Plan) Written(WitherStyle style)

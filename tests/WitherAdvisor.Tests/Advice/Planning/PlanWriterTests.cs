@@ -1,0 +1,54 @@
+using WitherAdvisor.Advice;
+using WitherAdvisor.Advice.Planning;
+using WitherAdvisor.Air;
+using WitherAdvisor.Troughs;
+using Xunit;
+
+namespace WitherAdvisor.Tests.Advice.Planning;
+
+public sealed class PlanWriterTests
+{
+    private static readonly PlanProblem Problem = MadeProblem.In(MadeProblem.Of(26, _ => MadeProblem.Air(18, 0.85)));
+
+    [Fact]
+    public void A_slower_fan_asks_for_less_heat()
+    {
+        CandidateTrial trial = new(Problem);
+
+        AirSetting first = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 0.7)).Plan.Settings[0];
+
+        Assert.Equal(HotAirMix.HeatKW(first.Ambient, first.Plenum, 0.7 * 0.25 * 41), first.HeatKW, 1e-9);
+    }
+
+    [Fact]
+    public void Leaf_that_is_never_turned_has_no_interval()
+    {
+        CandidateTrial trial = new(Problem);
+
+        WitherPlan plan = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 1) with { TurnIntervalHours = 24 }).Plan;
+
+        Assert.Empty(plan.TurnHours);
+        Assert.Null(plan.TurnIntervalHours);
+    }
+
+    [Fact]
+    public void Where_the_limits_leave_no_five_minutes_the_stop_is_between_them_all_the_same()
+    {
+        CandidateTrial trial = new(Problem with { ShortestHours = 8.35, LongestHours = 8.40 });
+
+        WitherPlan plan = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 1)).Plan;
+
+        Assert.InRange(plan.StopHour, 8.35, 8.40);
+    }
+
+    [Fact]
+    public void Leaf_that_is_ready_as_it_comes_is_ready_at_once()
+    {
+        LeafBed bed = new(Problem.Bed(new CandidateTrial(Problem).Saturation, BedResolution.Search, 1));
+        double water = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
+
+        Assert.Equal(0, new WitherLog(bed, water + 0.1).TargetHour);
+        Assert.Null(new WitherLog(bed, water - 0.1).TargetHour);
+        Assert.Equal(water, new WitherLog(bed, 1).WaterDryBasis(3), 1e-12);
+    }
+}
