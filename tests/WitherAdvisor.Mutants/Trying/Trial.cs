@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using WitherAdvisor.Mutants.Making;
 
 namespace WitherAdvisor.Mutants.Trying;
@@ -6,6 +7,9 @@ namespace WitherAdvisor.Mutants.Trying;
 internal sealed class Trial(MutantSwitch mutants)
 {
     private static readonly TimeSpan ToWindDown = TimeSpan.FromSeconds(5);
+
+    /// <summary>A test that takes longer waits for its turn, however often it noticed: tried first, it would hold up every mutant.</summary>
+    private static readonly TimeSpan Quick = TimeSpan.FromSeconds(0.1);
 
     private readonly LinkedList<string> recent = new();
 
@@ -42,11 +46,13 @@ internal sealed class Trial(MutantSwitch mutants)
         IReadOnlyDictionary<string, TestCase> all = cases();
         foreach (string name in InOrder(passing).TakeWhile(_ => !late()))
         {
+            long start = Stopwatch.GetTimestamp();
+
             // Data made by a mutated library may be one row short: that was noticed, too.
             string? failure = all.TryGetValue(name, out TestCase? test) ? test.Failure() : "no such case any more";
             if (failure is not null && !late())
             {
-                Remember(name);
+                Remember(name, Stopwatch.GetElapsedTime(start));
                 return $"{name}: {failure}";
             }
         }
@@ -57,8 +63,13 @@ internal sealed class Trial(MutantSwitch mutants)
     /// <summary>What noticed the last mutants first: neighbours are noticed by the same.</summary>
     private IEnumerable<string> InOrder(IReadOnlyList<string> passing) => recent.Where(passing.Contains).ToList().Concat(passing).Distinct();
 
-    private void Remember(string name)
+    private void Remember(string name, TimeSpan took)
     {
+        if (took > Quick)
+        {
+            return;
+        }
+
         const int most = 4;
         recent.Remove(name);
         recent.AddFirst(name);
