@@ -88,6 +88,13 @@ public sealed class HourlyRainTests
     }
 
     [Fact]
+    public void Early_rain_of_a_total_that_began_before_the_hours_fell_before_them()
+    {
+        Assert.All(Series([], [Total(-10, 10, 20)]).Rain.StatedEarlyMm, mm => Assert.Equal(0, mm, 1e-12));
+        Assert.Equal([0.0, 2, 2, 2, 0], Series([], [Total(-4, 10, 14)]).Rain.StatedEarlyMm[..5]);
+    }
+
+    [Fact]
     public void A_total_between_hours_fills_the_part_of_an_hour_that_it_covers()
     {
         HourlySeries series = Series([], [Total(0.25, 1.75, 3)]);

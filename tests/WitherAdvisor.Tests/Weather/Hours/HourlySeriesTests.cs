@@ -92,6 +92,29 @@ public sealed class HourlySeriesTests
         Assert.NotNull(series.AirAt(At(10)));
     }
 
+    [Theory]
+    [InlineData(3, 20.0)] // read then
+    [InlineData(3.25, 20.5)] // on the straight line to the next
+    [InlineData(2.7, 20.0)] // just before the first
+    [InlineData(2.4, null)]
+    [InlineData(4.3, 22.0)] // just after the last
+    [InlineData(4.6, null)]
+    public void Between_whole_hours_the_readings_themselves_tell(double hour, double? dryBulbC)
+    {
+        HourlySeries series = Series([Air(3, 20, 10), new(At(3.2), WindMPerS: 2), Air(3.5, 21, 10), Air(4, 22, 10)]);
+
+        Assert.Equal(dryBulbC, AirAt(series, hour) is { } air ? Math.Round(air.DryBulbC, 9) : null);
+    }
+
+    [Fact]
+    public void Wind_that_nobody_read_is_unknown()
+    {
+        HourlySeries series = Series([new(At(3), WindMPerS: 2)]);
+
+        Assert.Equal(2, series.WindAtMPerS(3));
+        Assert.Null(series.WindAtMPerS(5));
+    }
+
     [Fact]
     public void Every_humidity_gives_the_same_air()
     {
