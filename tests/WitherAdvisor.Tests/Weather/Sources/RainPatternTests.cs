@@ -85,15 +85,25 @@ public sealed class RainPatternTests
         Assert.True(wet >= even, $"{wet} {even}");
     }
 
+    [Fact]
+    public void The_estimate_says_whether_a_feed_told_of_the_hours()
+    {
+        static string Said(Func<int, double?> fedMm) => Leaf(fedMm).Missing.Single(assumption => assumption.Code == "rain_hours_unknown").Text;
+
+        Assert.Contains("they were laid on parts of a day as a feed tells of its rain, else spread evenly, and falling", Said(_ => 1), StringComparison.Ordinal);
+        Assert.Contains("only as totals: they were spread evenly, and falling", Said(_ => null), StringComparison.Ordinal);
+    }
+
     /// <summary>Water on leaf plucked at 10 to 12 h, kg/kg, after 18 mm in a gauge that was emptied at 7 h of the day before and read at 7 h.</summary>
-    private static double WaterOnLeaf(Func<int, double?> fedMm)
+    private static double WaterOnLeaf(Func<int, double?> fedMm) => Leaf(fedMm).SurfaceWaterKgPerKg.Value;
+
+    private static LeafEstimate Leaf(Func<int, double?> fedMm)
     {
         ComposedWeather weather = WeatherComposition.Of(
             [.. InventedDays.Ordinary.Between(-480, 12, hour => hour is > -17 and <= 7 ? null : 0).Select(Observed), .. Fed(24, fedMm)],
             [new(Emptied, Emptied.AddHours(24), 18)]);
-        LeafEstimate leaf = LeafFromWeather.Estimate(
+        return LeafFromWeather.Estimate(
             InventedDays.Site, weather.Weather, weather.RainTotals, InventedDays.Plucked(10, 12), new WitherCoefficients());
-        return leaf.SurfaceWaterKgPerKg.Value;
     }
 
     private static IReadOnlyList<double>? Pattern(RainTotal total, IEnumerable<SourcedReading> rows) => Composed(total, rows).PatternMm;
