@@ -44,9 +44,10 @@ public sealed class MovedForecastTests
     [Fact]
     public void A_forecast_is_drawn_straight_between_its_hours_on_both_sides_of_the_reading()
     {
-        IReadOnlyList<WeatherReading> foretold = [Read(-1, 26, 10), Read(1, 20, 10), Read(2, 20, 10)];
+        IReadOnlyList<WeatherReading> foretold = [Read(-1, 26, 8), Read(1, 20, 12), Read(2, 20, 12)];
 
         Assert.False(Moved([Read(0, 23.4, 10)], foretold).IsMoved);
+        Assert.Equal(2.5, Moved([Read(0, 23, 13)], foretold).DewPointK, 1e-6);
         Assert.Equal(1.5, Moved([Read(0, 25, 10)], foretold).DryBulbK, 1e-6);
         Assert.Equal(26, Moved([Read(0, 25, 10)], foretold).Readings[0].DryBulbC);
     }
@@ -96,6 +97,10 @@ public sealed class MovedForecastTests
         Assert.Null(moved.Readings[5].RelativeHumidity);
         Assert.Equal(3, moved.Readings[5].WindMPerS);
     }
+
+    [Fact]
+    public void Of_two_readings_of_one_time_the_last_in_the_list_counts() =>
+        Assert.Equal(4, Moved([Read(0, 40, 14), Read(0, 22.5, 14)], Steady(-1, 30)).DryBulbK, 1e-6);
 
     [Fact]
     public void What_tells_no_air_moves_nothing_and_is_not_moved()
