@@ -20,6 +20,7 @@ public sealed record ModelCheck(string Code, string Text, string Where)
         new("published_practice", "Plans of the long style against published South Indian practice.", "tests/WitherAdvisor.Tests/Advice/PublishedPracticeTests.cs"),
         new("common_practice", "Wet, ordinary and dry windy leaf against the bands of common practice.", "tests/WitherAdvisor.Tests/Advice/ContrastTests.cs"),
         new("reliability", "The stated band against invented seasons whose truth differs as much as the spreads say.", "tests/WitherAdvisor.SyntheticSeasons/RELIABILITY.md"),
+        new("mutants", "Whether a test notices when a formula is changed: each of 3,000 changes tried, and those that none noticed.", "tests/WitherAdvisor.Mutants/SCORE.md"),
         new("sensitivity", "The bars of this card, taken together, against the band of the advice.", "tests/WitherAdvisor.Tests/Advice/SensitivityTests.cs"),
     ];
 }
