@@ -40,7 +40,13 @@ internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, dou
         DateTimeOffset loadedAt, double sitePressurePa)
     {
         AirAtTime[] read = AirAtTime.Of(readings.Where(reading => (loadedAt - reading.Time).TotalHours <= StaleWeather.OldH), sitePressurePa);
-        if (read is not [.., var last] || Foretold(AirAtTime.Of(forecast, sitePressurePa), last.Time) is not { } foretold)
+        if (read is not [.., var last])
+        {
+            return new(unread, 0, 0);
+        }
+
+        IEnumerable<WeatherReading> near = forecast.Where(reading => (reading.Time - last.Time).Duration().TotalHours <= InstantValues.LongestGapH);
+        if (Foretold(AirAtTime.Of(near, sitePressurePa), last.Time) is not { } foretold)
         {
             return new(unread, 0, 0);
         }
