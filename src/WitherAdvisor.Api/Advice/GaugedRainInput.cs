@@ -16,7 +16,7 @@ public sealed record GaugedRainInput : RainTotalInput
     [Measured(0, 3000)]
     public IReadOnlyList<double>? PatternMm { get; init; }
 
-    internal new RainTotal ToDomain() => base.ToDomain() with { PatternMm = PatternMm };
+    internal override RainTotal ToDomain() => base.ToDomain() with { PatternMm = PatternMm };
 
     internal static new GaugedRainInput Of(RainTotal total) =>
         new() { From = total.From, To = total.To, RainMm = total.RainMm, PatternMm = total.PatternMm };

@@ -29,7 +29,7 @@ public record RainTotalInput : ICrossChecked
         }
     }
 
-    internal RainTotal ToDomain() => new(From, To, RainMm);
+    internal virtual RainTotal ToDomain() => new(From, To, RainMm);
 
     internal static RainTotalInput Of(RainTotal total) => new() { From = total.From, To = total.To, RainMm = total.RainMm };
 }

@@ -1,11 +1,41 @@
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
+using WitherAdvisor.Weather.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Weather;
 
 public sealed class LeafFromWeatherTests
 {
+    [Fact]
+    public void Features_and_spell_in_one_are_those_of_the_estimate()
+    {
+        IReadOnlyList<WeatherReading> weather = InventedDays.Wet.Hours(40, hour => hour % 5 == 0 ? 3 : 0);
+        PluckedLeaf leaf = InventedDays.Plucked(8, 12);
+        WitherCoefficients coefficients = new();
+
+        (LeafFeatures features, Spell spell) = LeafFromWeather.FeaturesAndSpell(InventedDays.Site, weather, [], leaf, coefficients);
+
+        Assert.Equal(LeafFromWeather.Features(InventedDays.Site, weather, [], leaf, coefficients.CanopyCapacityMm), features);
+        Assert.Equal(LeafFromWeather.Estimate(InventedDays.Site, weather, [], leaf, coefficients).Spell, spell);
+    }
+
+    [Fact]
+    public void A_site_may_hold_its_spells_by_thresholds_of_its_own()
+    {
+        Spell Under(SpellThresholds? thresholds) => LeafFromWeather.Estimate(
+            InventedDays.Site, InventedDays.Ordinary.Hours(40, hour => hour == -20 ? 3 : 0), [], InventedDays.Plucked(12, 14), new(), thresholds).Spell;
+
+        Assert.Equal(SpellKind.Ordinary, Under(null).Kind);
+        Assert.Equal(SpellKind.Wet, Under(new SpellThresholds { WetRainIn72HoursMm = 2, WetEndsBelowRainIn72HoursMm = 1 }).Kind);
+    }
+
+    [Fact]
+    public void Values_that_no_weather_can_have_are_told_though_nothing_else_is_known() => Assert.Equal(
+        ["no_history", "impossible_values"],
+        LeafFromWeather.Estimate(InventedDays.Site, [], [new(InventedDays.At(0), InventedDays.At(8), -3)], InventedDays.Plucked(12, 14), new())
+            .Missing.Select(assumption => assumption.Code));
+
     private static readonly PluckedLeaf Morning = InventedDays.Plucked(8, 12);
 
     private static readonly IReadOnlyList<WeatherReading> Showery =

@@ -1,6 +1,5 @@
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Weather;
@@ -27,35 +26,6 @@ public sealed class WaterByHandTests
 
         Assert.Equal(share * FieldToTrough.LossKgPerKg(3), FieldToTrough.TakenFromSurfaceKgPerKg(3, measured), 1e-12);
     }
-
-    [Fact]
-    public void Features_and_spell_in_one_are_those_of_the_estimate()
-    {
-        IReadOnlyList<WeatherReading> weather = InventedDays.Wet.Hours(40, hour => hour % 5 == 0 ? 3 : 0);
-        PluckedLeaf leaf = InventedDays.Plucked(8, 12);
-        WitherCoefficients coefficients = new();
-
-        (LeafFeatures features, Spell spell) = LeafFromWeather.FeaturesAndSpell(InventedDays.Site, weather, [], leaf, coefficients);
-
-        Assert.Equal(LeafFromWeather.Features(InventedDays.Site, weather, [], leaf, coefficients.CanopyCapacityMm), features);
-        Assert.Equal(LeafFromWeather.Estimate(InventedDays.Site, weather, [], leaf, coefficients).Spell, spell);
-    }
-
-    [Fact]
-    public void A_site_may_hold_its_spells_by_thresholds_of_its_own()
-    {
-        Spell Under(SpellThresholds? thresholds) => LeafFromWeather.Estimate(
-            InventedDays.Site, InventedDays.Ordinary.Hours(40, hour => hour == -20 ? 3 : 0), [], InventedDays.Plucked(12, 14), new(), thresholds).Spell;
-
-        Assert.Equal(SpellKind.Ordinary, Under(null).Kind);
-        Assert.Equal(SpellKind.Wet, Under(new SpellThresholds { WetRainIn72HoursMm = 2, WetEndsBelowRainIn72HoursMm = 1 }).Kind);
-    }
-
-    [Fact]
-    public void Values_that_no_weather_can_have_are_told_though_nothing_else_is_known() => Assert.Equal(
-        ["no_history", "impossible_values"],
-        LeafFromWeather.Estimate(InventedDays.Site, [], [new(InventedDays.At(0), InventedDays.At(8), -3)], InventedDays.Plucked(12, 14), new())
-            .Missing.Select(assumption => assumption.Code));
 
     private static Estimate FromWeather(double value, double standardDeviation) => new(value, standardDeviation, EstimateOrigin.FromWeather, []);
 }

@@ -5,17 +5,12 @@ internal static class LastObserved
 {
     /// <summary>The air that others have for the times just before and just after it; nothing where it was never read.</summary>
     /// <param name="instants">By time, each with its rows best first.</param>
-    public static IReadOnlyList<WeatherReading> Beside(IReadOnlyList<List<SourcedReading>> instants)
+    public static IReadOnlyList<WeatherReading> Beside(List<List<SourcedReading>> instants)
     {
-        int last = -1;
-        for (int at = 0; at < instants.Count; at++)
-        {
-            last = instants[at].Exists(row => row.Source == WeatherSource.Observed && TellsAir(row.Reading)) ? at : last;
-        }
-
+        int last = instants.FindLastIndex(rows => rows.Exists(row => row.Source == WeatherSource.Observed && TellsAir(row.Reading)));
         return last < 0
             ? []
-            : [.. new[] { First(instants.Take(last + 1).Reverse()), First(instants.Skip(last + 1)) }.OfType<SourcedReading>().Select(AirOf)];
+            : [.. new[] { First(Enumerable.Reverse(instants.Take(last + 1))), First(instants.Skip(last + 1)) }.OfType<SourcedReading>().Select(AirOf)];
 
         SourcedReading? First(IEnumerable<List<SourcedReading>> from) =>
             from.Select(rows => rows.Find(row => row.Source != WeatherSource.Observed && TellsAir(row.Reading))).FirstOrDefault(row => row is not null);

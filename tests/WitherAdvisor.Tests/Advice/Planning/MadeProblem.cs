@@ -11,6 +11,9 @@ internal static class MadeProblem
 {
     public const double PressurePa = 84_556;
 
+    /// <summary>18 °C and 85 % all night.</summary>
+    public static Night Ordinary { get; } = Of(26, _ => Air(18, 0.85));
+
     public static PlanProblem In(Night night, WitherStyle? style = null) => new(
         new(0.775, 0.05), 28, new Trough(41, 0.25, 0.4), style ?? WitherStyle.Short, Site.UsualHotAirC, night, new WitherCoefficients(),
         2, 20, null);

@@ -7,8 +7,6 @@ namespace WitherAdvisor.Tests.Advice.Planning;
 
 public sealed class NoticesTests
 {
-    private static readonly Night Ordinary = MadeProblem.Of(26, _ => MadeProblem.Air(18, 0.85));
-
     [Theory]
     [InlineData(-3, 1, true)] // ready two hours before
     [InlineData(-1, 1, false)] // ready just then, by an hour on cooling air
@@ -63,7 +61,7 @@ public sealed class NoticesTests
 
     private static (PlanProblem Problem, Candidate Chosen, WrittenPlan Plan) Written(WitherStyle style)
     {
-        PlanProblem problem = MadeProblem.In(Ordinary, style);
+        PlanProblem problem = MadeProblem.In(MadeProblem.Ordinary, style);
         PlanSearch search = PlanSearch.Run(problem);
         return (problem, search.Best!, PlanWriter.Write(search.Trial, search.Best!));
     }

@@ -1,14 +1,13 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Advice.Planning;
 using WitherAdvisor.Air;
-using WitherAdvisor.Troughs;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice.Planning;
 
 public sealed class PlanWriterTests
 {
-    private static readonly PlanProblem Problem = MadeProblem.In(MadeProblem.Of(26, _ => MadeProblem.Air(18, 0.85)));
+    private static readonly PlanProblem Problem = MadeProblem.In(MadeProblem.Ordinary);
 
     [Fact]
     public void A_slower_fan_asks_for_less_heat()
@@ -39,16 +38,5 @@ public sealed class PlanWriterTests
         WitherPlan plan = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 1)).Plan;
 
         Assert.InRange(plan.StopHour, 8.35, 8.40);
-    }
-
-    [Fact]
-    public void Leaf_that_is_ready_as_it_comes_is_ready_at_once()
-    {
-        LeafBed bed = new(Problem.Bed(new CandidateTrial(Problem).Saturation, BedResolution.Search, 1));
-        double water = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
-
-        Assert.Equal(0, new WitherLog(bed, water + 0.1).TargetHour);
-        Assert.Null(new WitherLog(bed, water - 0.1).TargetHour);
-        Assert.Equal(water, new WitherLog(bed, 1).WaterDryBasis(3), 1e-12);
     }
 }
