@@ -1,6 +1,7 @@
+using WitherAdvisor.Bed;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Recalibration;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Store;
 

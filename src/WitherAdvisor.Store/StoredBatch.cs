@@ -1,4 +1,4 @@
-using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Store;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Store;
 

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using WitherAdvisor.Advice;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
 
 namespace WitherAdvisor.Benchmarks;
 

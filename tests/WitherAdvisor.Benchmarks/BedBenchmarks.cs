@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Bed;
 
 namespace WitherAdvisor.Benchmarks;
 

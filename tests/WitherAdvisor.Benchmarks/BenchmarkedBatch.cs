@@ -1,10 +1,13 @@
 using WitherAdvisor.Advice;
-using WitherAdvisor.Advice.Planning;
 using WitherAdvisor.Air;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Bed;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Benchmarks;
 

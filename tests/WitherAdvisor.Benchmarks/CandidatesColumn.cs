@@ -2,6 +2,7 @@ using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
 using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Benchmarks;
 

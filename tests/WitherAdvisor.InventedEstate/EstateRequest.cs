@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.InventedEstate;
 

@@ -1,10 +1,8 @@
 using Microsoft.Extensions.DependencyInjection;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Store;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.LongLog;
 

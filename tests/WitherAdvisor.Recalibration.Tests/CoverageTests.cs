@@ -1,3 +1,4 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.SyntheticSeasons;

@@ -1,7 +1,8 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.SyntheticSeasons;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Recalibration.Tests;
 

@@ -1,7 +1,7 @@
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Spells;
 using WitherAdvisor.SyntheticSeasons;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Recalibration.Tests;
 

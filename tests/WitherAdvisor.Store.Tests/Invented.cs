@@ -1,5 +1,5 @@
 using System.Reflection;
-using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Store.Tests;
 

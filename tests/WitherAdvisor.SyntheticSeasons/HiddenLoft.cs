@@ -1,3 +1,4 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
 

@@ -1,5 +1,5 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.InventedEstate;
-using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

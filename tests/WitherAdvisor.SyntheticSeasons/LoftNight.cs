@@ -1,7 +1,10 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.InventedEstate;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.SyntheticSeasons;
 
@@ -41,7 +44,7 @@ public sealed record LoftNight(
         HourOfWeather[] before = [.. weather.Skip(loaded + 1 - HistoryDays * 24).Take(HistoryDays * 24)];
         List<WeatherReading> read = Observed.Read(before, random);
         double demand = Math.Exp(random.Around(0, 0.10));
-        double capacity = new Leaf.WitherCoefficients().CanopyCapacityMm;
+        double capacity = new Coefficients.WitherCoefficients().CanopyCapacityMm;
         LeafEstimate estimate = LeafFromWeather.Estimate(Site, read, [], leaf, new());
         return new(
             loadedAt,

@@ -1,5 +1,5 @@
 using WitherAdvisor.InventedEstate;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

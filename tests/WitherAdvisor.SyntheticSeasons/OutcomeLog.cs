@@ -1,9 +1,12 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Recalibration;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.SyntheticSeasons;
 
@@ -59,7 +62,7 @@ public static class OutcomeLog
     private static int TurnEveryHours(SpellKind spell) => spell == SpellKind.DryWindy ? 1 : 2;
 
     private static BedSetup Bed(LeafState leaf, double load, Trough trough, WitherCoefficients set, double pressurePa) => new(
-        leaf, leaf.DryMatterKg(load), trough.AsItBlows(set).AirflowM3PerSM2, pressurePa,
+        leaf, leaf.DryMatterKg(load), set.AsItBlows(trough).AirflowM3PerSM2, pressurePa,
         new(pressurePa, MoistAirFormulation.RealGas), set, Cut.Layers, Cut.LongestStepS);
 
     private static InletAir[] Held(LoftNight night, double wantedK, double missedK) =>

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
+using WitherAdvisor.Bed;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Recalibration;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

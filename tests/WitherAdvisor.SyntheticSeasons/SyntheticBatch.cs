@@ -1,9 +1,9 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

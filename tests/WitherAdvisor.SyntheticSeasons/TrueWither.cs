@@ -1,7 +1,8 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Simulations;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

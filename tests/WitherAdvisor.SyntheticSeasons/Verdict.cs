@@ -1,5 +1,6 @@
 using WitherAdvisor.Advice;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.SyntheticSeasons;
 

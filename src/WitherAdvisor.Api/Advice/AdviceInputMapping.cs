@@ -4,7 +4,8 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Advice;
 

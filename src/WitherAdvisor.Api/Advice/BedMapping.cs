@@ -1,6 +1,7 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Explaining;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -3,9 +3,9 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Advice;
 

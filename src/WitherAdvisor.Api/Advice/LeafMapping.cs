@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Advice;
 

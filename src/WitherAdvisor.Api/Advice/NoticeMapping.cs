@@ -1,7 +1,7 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,6 +1,8 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Uncertainty;
 
 namespace WitherAdvisor.Api.Advice;
 

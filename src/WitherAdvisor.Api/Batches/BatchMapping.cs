@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Batches;

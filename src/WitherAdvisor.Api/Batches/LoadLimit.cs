@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Input;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Api.Batches;
 

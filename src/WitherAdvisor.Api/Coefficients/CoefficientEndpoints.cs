@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
 

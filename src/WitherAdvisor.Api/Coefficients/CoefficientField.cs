@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Input;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
 

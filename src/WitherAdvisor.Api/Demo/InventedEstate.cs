@@ -5,9 +5,9 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Demo;
 

@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

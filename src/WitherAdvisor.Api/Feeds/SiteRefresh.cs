@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

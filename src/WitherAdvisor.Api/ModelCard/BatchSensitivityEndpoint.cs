@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.ModelCard;

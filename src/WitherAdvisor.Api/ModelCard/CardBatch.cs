@@ -1,6 +1,7 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Demo;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Basis;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.ModelCard;
 

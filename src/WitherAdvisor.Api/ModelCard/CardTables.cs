@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Basis;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.ModelCard;
 

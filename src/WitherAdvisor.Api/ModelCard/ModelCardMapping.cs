@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.ModelCard.Answers;
-using WitherAdvisor.Basis;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.ModelCard;
 

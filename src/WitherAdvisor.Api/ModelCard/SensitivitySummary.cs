@@ -1,5 +1,6 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Basis;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;
 

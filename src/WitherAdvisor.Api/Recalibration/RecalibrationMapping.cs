@@ -2,7 +2,7 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration;

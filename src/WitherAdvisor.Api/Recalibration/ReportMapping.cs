@@ -126,7 +126,7 @@ internal static class ReportMapping
     private static ResidualSummaryAnswer Summary(ResidualSummary summary) => new()
     {
         By = summary.By,
-        Key = summary.By == "spell" ? LogCell.Word(Enum.Parse<WitherAdvisor.Weather.SpellKind>(summary.Key)) : summary.Key,
+        Key = summary.By == "spell" ? LogCell.Word(Enum.Parse<WitherAdvisor.Spells.SpellKind>(summary.Key)) : summary.Key,
         Outcomes = summary.Outcomes,
         LowerQuartileHours = summary.LowerQuartileHours,
         MedianHours = summary.MedianHours,

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Simulations;
 
 namespace WitherAdvisor.Api.Simulations;
 

@@ -1,4 +1,3 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Input;
@@ -6,6 +5,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Simulations;
 
 namespace WitherAdvisor.Api.Simulations;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Sites;
 using WitherAdvisor.Store;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Api.Troughs;
 

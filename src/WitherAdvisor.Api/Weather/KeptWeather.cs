@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Weather.Review;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Sources;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather;
 

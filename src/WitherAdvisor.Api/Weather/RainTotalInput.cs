@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Input;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Weather;
 

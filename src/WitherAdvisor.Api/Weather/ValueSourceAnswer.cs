@@ -1,4 +1,4 @@
-using WitherAdvisor.Weather.Sources;
+using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Api.Weather;
 

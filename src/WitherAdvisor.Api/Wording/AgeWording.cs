@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Weather.Review;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Wording;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Advice;
+using WitherAdvisor.Plans.Explaining;
 
 namespace WitherAdvisor.Api.Wording;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Advice;
+using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Wording;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.ModelCard;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Wording;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Spells;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Wording;
 

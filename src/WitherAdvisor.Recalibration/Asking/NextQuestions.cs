@@ -2,7 +2,7 @@ using MathNet.Numerics.LinearAlgebra;
 using WitherAdvisor.Air;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.Recalibration.Report;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Recalibration.Asking;
 

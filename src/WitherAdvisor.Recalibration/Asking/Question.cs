@@ -1,4 +1,4 @@
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Recalibration.Asking;
 

@@ -1,6 +1,7 @@
+using WitherAdvisor.Bed;
 using WitherAdvisor.Recalibration.Fitting;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Recalibration.Asking;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration.Fitting;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Recalibration.Comparison;
 

@@ -1,3 +1,4 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.Recalibration.Report;

@@ -1,4 +1,4 @@
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Fitting;
 
 namespace WitherAdvisor.Recalibration.Comparison;

@@ -1,6 +1,7 @@
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration.Fitting;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Recalibration.Comparison;
 

@@ -1,5 +1,6 @@
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 

@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 

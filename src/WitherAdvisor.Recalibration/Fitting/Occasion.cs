@@ -1,5 +1,5 @@
 using WitherAdvisor.Air;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Bed;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 

@@ -1,3 +1,4 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Recalibration.Fitting;

@@ -1,5 +1,5 @@
+using WitherAdvisor.Bed;
 using WitherAdvisor.Recalibration.Report;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 

@@ -1,5 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 

@@ -1,4 +1,3 @@
-using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration.Fitting;
 
 namespace WitherAdvisor.Recalibration.Report;

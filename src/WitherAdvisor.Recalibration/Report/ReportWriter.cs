@@ -1,4 +1,4 @@
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Asking;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;

@@ -1,4 +1,3 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Store.Sqlite;

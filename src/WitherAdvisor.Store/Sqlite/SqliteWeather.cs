@@ -1,6 +1,6 @@
 using Dapper;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Store.Sqlite;
 

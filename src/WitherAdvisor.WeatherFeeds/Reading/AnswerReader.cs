@@ -1,5 +1,5 @@
 using System.Text.Json;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Asking;
 using WitherAdvisor.WeatherFeeds.Exchange;
 using WitherAdvisor.WeatherFeeds.Screening;

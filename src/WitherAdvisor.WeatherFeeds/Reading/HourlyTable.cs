@@ -1,5 +1,5 @@
 using System.Text.Json;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 
 namespace WitherAdvisor.WeatherFeeds.Reading;

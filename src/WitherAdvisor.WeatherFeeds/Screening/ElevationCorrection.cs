@@ -1,5 +1,5 @@
 using WitherAdvisor.Air;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Reading;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 

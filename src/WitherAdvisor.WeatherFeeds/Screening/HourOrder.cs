@@ -1,4 +1,4 @@
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Reading;
 
 namespace WitherAdvisor.WeatherFeeds.Screening;

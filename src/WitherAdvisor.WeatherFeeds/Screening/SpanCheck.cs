@@ -1,4 +1,4 @@
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Asking;
 using WitherAdvisor.WeatherFeeds.Reading;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;

@@ -1,4 +1,9 @@
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Explaining;
+using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Advice;
 

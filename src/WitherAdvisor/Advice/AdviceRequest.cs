@@ -1,7 +1,7 @@
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Advice;
 

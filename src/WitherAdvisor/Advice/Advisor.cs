@@ -1,5 +1,11 @@
-using WitherAdvisor.Advice.Planning;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Explaining;
+using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Plans.Writing;
 
 namespace WitherAdvisor.Advice;
 

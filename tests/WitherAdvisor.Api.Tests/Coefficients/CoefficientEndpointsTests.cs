@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Tests.Testing;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Api.Tests.Coefficients;
 

@@ -98,7 +98,7 @@ public sealed class RefreshTests
 
         Assert.Equal(LongAnswer.Days * 24, kept.Count);
         Assert.All(kept, row => Assert.Equal((FedService.Feed, FeedFixture.FetchedAt), (row.Feed, row.SavedAt)));
-        Assert.Equal(LongAnswer.Now + 1, kept.Count(row => row.Source == WitherAdvisor.Weather.Sources.WeatherSource.FeedAnalysis));
+        Assert.Equal(LongAnswer.Now + 1, kept.Count(row => row.Source == WitherAdvisor.Readings.Sources.WeatherSource.FeedAnalysis));
     }
 
     [Fact]
@@ -116,7 +116,7 @@ public sealed class RefreshTests
         DateTimeOffset now = LongAnswer.First.AddHours(LongAnswer.Now);
         var kept = await service.Services.GetRequiredService<IWeatherStore>().ReadSourced(
             loft.Site, now, now, TestContext.Current.CancellationToken);
-        Assert.Equal(11, kept.Single(row => row.Source == WitherAdvisor.Weather.Sources.WeatherSource.FeedAnalysis).Reading.DryBulbC);
+        Assert.Equal(11, kept.Single(row => row.Source == WitherAdvisor.Readings.Sources.WeatherSource.FeedAnalysis).Reading.DryBulbC);
     }
 
     [Fact]

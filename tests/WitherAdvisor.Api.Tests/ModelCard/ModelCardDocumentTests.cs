@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 using WitherAdvisor.Api.ModelCard;
-using WitherAdvisor.Basis;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.Tests.ModelCard;
 

@@ -7,7 +7,9 @@ using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.Tests.Pages;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Tests.ModelCard;
 

@@ -1,7 +1,8 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
 using Xunit;
 

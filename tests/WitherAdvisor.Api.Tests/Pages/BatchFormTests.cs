@@ -4,8 +4,8 @@ using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

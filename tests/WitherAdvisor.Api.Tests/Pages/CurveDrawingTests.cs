@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Xml.Linq;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Curve;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Plans;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

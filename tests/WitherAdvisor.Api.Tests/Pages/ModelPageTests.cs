@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.Pages.Model;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Advice;
-using WitherAdvisor.Basis;
+using WitherAdvisor.Documentation;
+using WitherAdvisor.Sensitivities;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

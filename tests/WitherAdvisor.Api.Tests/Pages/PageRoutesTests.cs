@@ -4,8 +4,8 @@ using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Sheet;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

@@ -2,7 +2,7 @@ using WitherAdvisor.Air;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

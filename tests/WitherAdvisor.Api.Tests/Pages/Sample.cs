@@ -1,13 +1,17 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
-using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Pages.Advice;
+using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Plans.Explaining;
+using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Tests.Pages;
 

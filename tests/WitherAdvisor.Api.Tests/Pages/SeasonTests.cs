@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Pages.Season;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

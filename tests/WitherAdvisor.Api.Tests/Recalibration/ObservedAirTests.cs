@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Recalibration.Gathering;
+using WitherAdvisor.Bed;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Api.Tests.Recalibration;
 

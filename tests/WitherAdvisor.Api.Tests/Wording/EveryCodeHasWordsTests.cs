@@ -1,8 +1,10 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Tests.Pages;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;

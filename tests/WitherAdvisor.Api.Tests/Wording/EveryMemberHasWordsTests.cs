@@ -1,12 +1,14 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Basis;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Documentation;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Spells;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Review;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;

@@ -1,8 +1,11 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Tests.Pages;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Explaining;
+using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;

@@ -1,4 +1,7 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.ReferenceChecks.Cases;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;

@@ -1,7 +1,8 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.ReferenceChecks.Cases;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

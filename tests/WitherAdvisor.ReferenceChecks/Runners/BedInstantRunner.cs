@@ -1,7 +1,9 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.ReferenceChecks.Cases;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

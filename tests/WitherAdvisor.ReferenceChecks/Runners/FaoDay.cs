@@ -1,5 +1,5 @@
+using WitherAdvisor.Evaporation;
 using WitherAdvisor.ReferenceChecks.Cases;
-using WitherAdvisor.Weather.Evaporation;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 
@@ -14,8 +14,8 @@ internal sealed record FaoDay(SolarDay Sun, double Sunlight, double ClearSky, do
             return new(sun, 0, 0, 0, 0);
         }
 
-        double sunlight = Weather.Evaporation.Sunlight.FromSunshine(sun.RadiationMJPerM2, inputs.Number("sun"), sun.DaylightH);
-        double clearSky = Weather.Evaporation.Sunlight.ClearSky(sun.RadiationMJPerM2, inputs.Number("z"));
+        double sunlight = Evaporation.Sunlight.FromSunshine(sun.RadiationMJPerM2, inputs.Number("sun"), sun.DaylightH);
+        double clearSky = Evaporation.Sunlight.ClearSky(sun.RadiationMJPerM2, inputs.Number("z"));
         double vapour = VapourKPa(inputs);
         double longwave = NetRadiation.LongwaveOfDay(
             inputs.Number("tmax"), inputs.Number("tmin"), vapour, NetRadiation.Clearness(sunlight, clearSky));

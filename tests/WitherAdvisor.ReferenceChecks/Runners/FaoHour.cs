@@ -1,5 +1,5 @@
+using WitherAdvisor.Evaporation;
 using WitherAdvisor.ReferenceChecks.Cases;
-using WitherAdvisor.Weather.Evaporation;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

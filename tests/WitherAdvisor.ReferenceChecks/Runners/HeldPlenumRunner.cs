@@ -1,6 +1,8 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
 using WitherAdvisor.ReferenceChecks.Cases;
+using WitherAdvisor.Simulations;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

@@ -1,9 +1,10 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.ReferenceChecks.Cases;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

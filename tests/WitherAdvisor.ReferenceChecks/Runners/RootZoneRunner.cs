@@ -1,5 +1,5 @@
 using WitherAdvisor.ReferenceChecks.Cases;
-using WitherAdvisor.Weather.Soil;
+using WitherAdvisor.Soil;
 
 namespace WitherAdvisor.ReferenceChecks.Runners;
 

@@ -1,5 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.ReferenceChecks.SlowAir;
 
 namespace WitherAdvisor.ReferenceChecks.SlowBed;

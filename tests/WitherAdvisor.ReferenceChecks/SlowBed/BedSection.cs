@@ -1,7 +1,7 @@
 using System.Globalization;
+using WitherAdvisor.Bed;
 using WitherAdvisor.ReferenceChecks.Cases;
 using WitherAdvisor.ReferenceChecks.Report;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.ReferenceChecks.SlowBed;
 

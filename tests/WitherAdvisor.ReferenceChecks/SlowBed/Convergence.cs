@@ -1,6 +1,6 @@
 using System.Globalization;
+using WitherAdvisor.Bed;
 using WitherAdvisor.ReferenceChecks.Report;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.ReferenceChecks.SlowBed;
 

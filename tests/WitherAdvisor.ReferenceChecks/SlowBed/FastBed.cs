@@ -1,6 +1,6 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Bed;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.ReferenceChecks.SlowBed;
 

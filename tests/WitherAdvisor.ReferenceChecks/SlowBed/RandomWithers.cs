@@ -1,4 +1,5 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.ReferenceChecks.SlowBed;

@@ -1,9 +1,9 @@
 using Dapper;
 using DbUp;
 using Microsoft.Data.Sqlite;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store.Sqlite;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Store.Tests.Sqlite;
 

@@ -1,5 +1,5 @@
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 using static WitherAdvisor.Store.Tests.Invented;
 using static WitherAdvisor.Store.Tests.TemporaryStore;
 

@@ -3,7 +3,8 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Readings;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

@@ -2,9 +2,10 @@ using FsCheck;
 using FsCheck.Fluent;
 using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Simulations;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Tests.Air;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Tests.Advice;
 

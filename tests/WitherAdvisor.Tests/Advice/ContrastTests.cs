@@ -1,6 +1,7 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.InventedEstate;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Plans;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

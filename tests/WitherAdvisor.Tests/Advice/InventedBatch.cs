@@ -1,8 +1,8 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

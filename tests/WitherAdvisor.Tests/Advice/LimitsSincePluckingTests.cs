@@ -1,8 +1,9 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

@@ -1,6 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Sites;
 using Xunit;
 

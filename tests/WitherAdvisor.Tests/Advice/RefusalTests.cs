@@ -1,6 +1,9 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

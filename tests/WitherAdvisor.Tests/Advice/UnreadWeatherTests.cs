@@ -1,9 +1,10 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Tests.Weather;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Tests.LeafAtLoading;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;

@@ -1,13 +1,17 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Review;
+using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Simulations;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Tests.Advice;
+using WitherAdvisor.Tests.LeafAtLoading;
 using WitherAdvisor.Tests.Properties;
-using WitherAdvisor.Tests.Weather;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Tests.Pins;
 

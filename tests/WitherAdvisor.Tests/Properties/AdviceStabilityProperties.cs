@@ -2,8 +2,10 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Tests.Advice;
-using WitherAdvisor.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

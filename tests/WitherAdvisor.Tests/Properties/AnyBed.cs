@@ -1,9 +1,10 @@
 using FsCheck;
 using FsCheck.Fluent;
 using WitherAdvisor.Air;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Tests.Air;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Tests.Properties;
 

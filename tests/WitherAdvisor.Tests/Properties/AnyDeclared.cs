@@ -1,10 +1,10 @@
-using FsCheck;
 using FsCheck.Fluent;
+using FsCheck;
 using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Tests.Properties;
 

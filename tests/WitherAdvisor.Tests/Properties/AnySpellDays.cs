@@ -1,8 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Tests.Air;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Spells;
 
 namespace WitherAdvisor.Tests.Properties;
 

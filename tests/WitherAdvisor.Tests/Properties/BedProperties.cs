@@ -1,6 +1,5 @@
 using FsCheck.Xunit;
-using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Bed;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

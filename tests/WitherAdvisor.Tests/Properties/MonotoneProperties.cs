@@ -1,7 +1,8 @@
 using FsCheck.Xunit;
-using WitherAdvisor.Advice.Planning;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Bed;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Troughs;
+using WitherAdvisor.Plans;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

@@ -1,6 +1,8 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

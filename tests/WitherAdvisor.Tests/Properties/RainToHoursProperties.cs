@@ -1,9 +1,11 @@
 using FsCheck.Xunit;
-using WitherAdvisor.Advice;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Tests.Weather;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Simulations;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Tests.LeafAtLoading;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

@@ -1,5 +1,5 @@
 using FsCheck.Xunit;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Properties;

@@ -1,5 +1,5 @@
 using System.Text;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Reading;
 
 namespace WitherAdvisor.WeatherFeeds.Tests.Reading;

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.WeatherFeeds.Tests.Reading;
 

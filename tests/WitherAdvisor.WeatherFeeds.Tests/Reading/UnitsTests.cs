@@ -1,4 +1,4 @@
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.WeatherFeeds.Tests.Reading;
 

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Tests.Reading;
 
 namespace WitherAdvisor.WeatherFeeds.Tests.Screening;

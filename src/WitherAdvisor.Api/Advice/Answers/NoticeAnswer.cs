@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Advice.Answers;
 

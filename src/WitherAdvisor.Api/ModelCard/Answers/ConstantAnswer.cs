@@ -1,5 +1,5 @@
-using WitherAdvisor.Basis;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Documentation;
 
 namespace WitherAdvisor.Api.ModelCard.Answers;
 

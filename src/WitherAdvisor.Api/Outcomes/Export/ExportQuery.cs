@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 

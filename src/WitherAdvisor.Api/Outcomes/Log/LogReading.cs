@@ -1,9 +1,9 @@
 using System.Text.Json;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes.Log;

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Input;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

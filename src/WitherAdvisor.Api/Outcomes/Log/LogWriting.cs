@@ -1,10 +1,10 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

@@ -2,6 +2,9 @@ using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Weather;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;

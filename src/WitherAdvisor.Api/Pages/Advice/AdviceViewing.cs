@@ -1,13 +1,14 @@
 using System.Text.Json;
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
-using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;

@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

@@ -1,4 +1,3 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;

@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Advice;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Batches;

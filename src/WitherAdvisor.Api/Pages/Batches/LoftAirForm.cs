@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

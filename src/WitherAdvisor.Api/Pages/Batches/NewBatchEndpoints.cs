@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

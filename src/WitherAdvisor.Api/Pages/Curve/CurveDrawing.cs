@@ -1,5 +1,5 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Pages.Curve;
 

@@ -3,8 +3,8 @@ using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Pages.Log;
 

@@ -1,7 +1,7 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.Pages.Curve;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Pages.Model;
 

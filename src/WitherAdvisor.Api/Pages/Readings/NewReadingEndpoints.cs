@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 

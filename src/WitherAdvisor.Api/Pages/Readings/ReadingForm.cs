@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 

@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Pages.Season;
 

@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather;
 

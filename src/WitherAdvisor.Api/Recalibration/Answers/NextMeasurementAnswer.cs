@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Weather;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Recalibration.Answers;
 

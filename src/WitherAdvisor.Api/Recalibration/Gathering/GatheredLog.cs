@@ -1,12 +1,15 @@
-using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Recalibration;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Recalibration;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Troughs;
-using WitherAdvisor.Weather;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

@@ -1,5 +1,5 @@
+using WitherAdvisor.Bed;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Troughs;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

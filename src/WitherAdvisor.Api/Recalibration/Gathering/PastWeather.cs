@@ -1,6 +1,6 @@
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Sources;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

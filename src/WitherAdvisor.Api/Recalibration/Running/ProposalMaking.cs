@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Gathering;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Recalibration;
 using WitherAdvisor.Recalibration.Report;

@@ -1,6 +1,5 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Spells;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

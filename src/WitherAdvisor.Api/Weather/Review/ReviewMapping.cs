@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Spells;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

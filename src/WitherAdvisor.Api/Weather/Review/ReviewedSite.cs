@@ -1,5 +1,5 @@
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

@@ -1,10 +1,10 @@
 using NodaTime;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Store;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Review;
-using WitherAdvisor.Weather.Sources;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 

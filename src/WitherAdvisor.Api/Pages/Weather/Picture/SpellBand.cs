@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 

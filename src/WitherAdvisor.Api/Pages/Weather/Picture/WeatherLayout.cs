@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Pages.Curve;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Weather.Review;
+using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 

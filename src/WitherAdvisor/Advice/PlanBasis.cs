@@ -1,0 +1,66 @@
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Readings;
+using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
+
+namespace WitherAdvisor.Advice;
+
+/// <summary>What a plan is chosen on: the leaf, the air ahead and the hours that are left.</summary>
+/// <param name="Leaf">At loading.</param>
+/// <param name="Ahead">The air from loading on.</param>
+/// <param name="Assumptions">What was not known and what was taken in its place.</param>
+/// <param name="LongestHours">Latest stop that the chemical wither allows, hours from loading.</param>
+internal sealed record PlanBasis(
+    LeafEstimate Leaf, NightAhead Ahead, IReadOnlyList<Assumption> Assumptions, double LongestHours)
+{
+    /// <summary>Air is looked for this far past the latest stop, h, so that cases that lag can be followed to their end.</summary>
+    private const double HoursBeyond = 6;
+
+    public static PlanBasis Of(AdviceRequest request)
+    {
+        Batch batch = request.Batch;
+        IReadOnlyList<WeatherReading> unread = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, request.Forecast);
+        IReadOnlyList<WeatherReading> standIns = [.. unread.Where(reading => reading.Time <= batch.LoadedAt)];
+        MovedForecast moved = MovedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
+        LeafEstimate leaf = EstimateLeaf(request, standIns);
+        double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
+        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, 1) + HoursBeyond);
+        return new(
+            leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
+    }
+
+    /// <summary>The problem to search a plan for, in a night that is known.</summary>
+    public PlanProblem Problem(AdviceRequest request, Night night)
+    {
+        Batch batch = request.Batch;
+        WitherStyle style = request.Site.Style;
+        double shortest = Leaf.Spell.Kind == SpellKind.DryWindy
+            ? style.ShortestHoursSincePluckingInDryWindySpell
+            : style.ShortestHoursSincePlucking;
+        return new(
+            new(Leaf.TissueMoistureWetBasis.Value, Leaf.SurfaceWaterKgPerKg.Value),
+            batch.GreenWeightKg / request.Trough.AreaM2,
+            request.Coefficients.AsItBlows(request.Trough),
+            style,
+            request.Site.HotAirC,
+            night,
+            request.Coefficients,
+            shortest - (batch.LoadedAt - batch.PluckedTo).TotalHours,
+            LongestHours,
+            (batch.ReadyBy - batch.LoadedAt)?.TotalHours);
+    }
+
+    private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> standIns)
+    {
+        Batch batch = request.Batch;
+        return LeafPartlyForetold.Estimate(
+            request.Site, request.Readings, standIns, request.RainTotals,
+            new(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.Label.Standard,
+                batch.MeasuredSurfaceWaterKgPerKg, batch.SurfaceFeel, batch.MeasuredMoistureWetBasis),
+            request.Coefficients);
+    }
+}

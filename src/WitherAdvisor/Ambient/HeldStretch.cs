@@ -1,0 +1,4 @@
+namespace WitherAdvisor.Ambient;
+
+/// <summary>Plenum air held to an hour from loading.</summary>
+internal sealed record HeldStretch(double ToHour, HeldAir Air);

@@ -1,0 +1,18 @@
+using WitherAdvisor.Air;
+
+namespace WitherAdvisor.Bed;
+
+/// <summary>Air under the mesh.</summary>
+/// <param name="DryBulbC">°C.</param>
+/// <param name="HumidityRatio">kg of vapour per kg of dry air.</param>
+public readonly record struct InletAir(double DryBulbC, double HumidityRatio)
+{
+    /// <summary>From dry bulb (°C), hygrometric difference (K) and pressure (Pa): what two thermometers under the mesh tell.</summary>
+    public static InletAir FromDifference(double dryBulbC, double differenceK, double pressurePa) =>
+        new(dryBulbC, AirState.FromWetBulb(dryBulbC, dryBulbC - differenceK, pressurePa).HumidityRatio);
+
+    /// <summary>The air a share of the way (0 to 1) from one state to another.</summary>
+    public static InletAir Between(InletAir from, InletAir to, double share) =>
+        new(from.DryBulbC + share * (to.DryBulbC - from.DryBulbC),
+            from.HumidityRatio + share * (to.HumidityRatio - from.HumidityRatio));
+}

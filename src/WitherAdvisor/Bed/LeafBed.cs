@@ -1,0 +1,141 @@
+using WitherAdvisor.Leaf;
+
+namespace WitherAdvisor.Bed;
+
+/// <summary>
+/// A bed of leaf with air blown up through it: water in the leaf and on the leaf by layer, from the mesh (0) to the top.
+/// </summary>
+/// <remarks>
+/// Each layer of leaf loses water by the Penman combination equation without radiation; the air is marched through
+/// the layers at each instant, its own storage and the leaf's heat storage neglected (Bakker-Arkema et al. 1974;
+/// Brooker, Bakker-Arkema and Hall 1992). The wet fraction of a leaf is that of Deardorff (1978).
+/// Heun's method in time; within a layer the vapour-pressure deficit falls exponentially with the coefficients
+/// of mid-layer, so few layers do. What the leaf loses the air gains, to rounding.
+/// </remarks>
+public sealed class LeafBed
+{
+    private readonly BedSetup setup;
+    private readonly LayerRates start;
+    private readonly LayerRates end;
+    private readonly double[] tissue;
+    private readonly double[] surface;
+    private readonly double[] tissueAhead;
+    private readonly double[] surfaceAhead;
+    private readonly LayerExchange exchange;
+
+    public LeafBed(BedSetup setup)
+    {
+        this.setup = setup;
+        exchange = new(setup);
+        start = new(setup.Layers);
+        end = new(setup.Layers);
+        tissue = new double[setup.Layers];
+        surface = new double[setup.Layers];
+        tissueAhead = new double[setup.Layers];
+        surfaceAhead = new double[setup.Layers];
+        Array.Fill(tissue, Moisture.DryBasis(setup.Leaf.TissueMoistureWetBasis));
+        Array.Fill(surface, setup.Leaf.SurfaceWaterKgPerKg / (1 - setup.Leaf.TissueMoistureWetBasis));
+    }
+
+    /// <summary>Water in the leaf by layer from the mesh up, kg per kg dry matter.</summary>
+    public ReadOnlySpan<double> TissueDryBasis => tissue;
+
+    /// <summary>Water on the leaf by layer from the mesh up, kg per kg dry matter.</summary>
+    public ReadOnlySpan<double> SurfaceDryBasis => surface;
+
+    /// <summary>Mean water in the leaf, kg per kg dry matter.</summary>
+    public double MeanTissueDryBasis => Mean(tissue);
+
+    /// <summary>Mean water on the leaf, kg per kg dry matter.</summary>
+    public double MeanSurfaceDryBasis => Mean(surface);
+
+    /// <summary>Air leaving the top over the last step, °C.</summary>
+    public double ExhaustC { get; private set; }
+
+    /// <summary>Humidity ratio of the air leaving the top, mean over the last step, kg per kg dry air.</summary>
+    public double ExhaustHumidityRatio { get; private set; }
+
+    /// <summary>Mean flow of dry air over the last step, kg/s·m².</summary>
+    public double DryAirKgPerSM2 { get; private set; }
+
+    /// <summary>Dries for a time in s, the plenum air changing evenly from one state to another.</summary>
+    public void Step(double seconds, InletAir from, InletAir to)
+    {
+        exchange.March(from, tissue, surface, seconds, start);
+        for (int i = 0; i < tissue.Length; i++)
+        {
+            tissueAhead[i] = tissue[i] - seconds * start.Tissue[i];
+            surfaceAhead[i] = surface[i] - seconds * start.Surface[i];
+        }
+
+        exchange.March(to, tissueAhead, surfaceAhead, seconds, end);
+        for (int i = 0; i < tissue.Length; i++)
+        {
+            tissue[i] -= seconds / 2 * (start.Tissue[i] + end.Tissue[i]);
+            surface[i] -= seconds / 2 * (start.Surface[i] + end.Surface[i]);
+        }
+
+        DryAirKgPerSM2 = (start.DryAirKgPerSM2 + end.DryAirKgPerSM2) / 2;
+        ExhaustHumidityRatio = (start.DryAirKgPerSM2 * start.ExhaustHumidityRatio
+            + end.DryAirKgPerSM2 * end.ExhaustHumidityRatio) / (2 * DryAirKgPerSM2);
+        ExhaustC = end.ExhaustC;
+    }
+
+    /// <summary>Turns the leaf: what was on top comes to the mesh, and the bed is blended toward its mean.</summary>
+    public void Turn()
+    {
+        TurnOver(tissue);
+        TurnOver(surface);
+    }
+
+    /// <summary>Largest minus smallest tissue moisture over the height of the bed, wet basis.</summary>
+    public double TissueSpreadWetBasis()
+    {
+        double low = Math.Min(AtMesh(tissue), AtTop(tissue));
+        double high = Math.Max(AtMesh(tissue), AtTop(tissue));
+        foreach (double x in tissue)
+        {
+            low = Math.Min(low, x);
+            high = Math.Max(high, x);
+        }
+
+        return Moisture.WetBasis(high) - Moisture.WetBasis(low);
+    }
+
+    /// <summary>Tissue moisture at the mesh, in the middle and on top, wet basis.</summary>
+    public (double Bottom, double Middle, double Top) TissueByHeightWetBasis()
+    {
+        int half = tissue.Length / 2;
+        double middle = tissue.Length % 2 == 1 ? tissue[half] : (tissue[half - 1] + tissue[half]) / 2;
+        return (Moisture.WetBasis(AtMesh(tissue)), Moisture.WetBasis(middle), Moisture.WetBasis(AtTop(tissue)));
+    }
+
+    /// <summary>Layers hold their means; the faces of the bed lie half a layer beyond the outer two.</summary>
+    private static double AtMesh(double[] profile) =>
+        profile.Length == 1 ? profile[0] : Math.Max(1.5 * profile[0] - 0.5 * profile[1], 0);
+
+    private static double AtTop(double[] profile) =>
+        profile.Length == 1 ? profile[0] : Math.Max(1.5 * profile[^1] - 0.5 * profile[^2], 0);
+
+    private static double Mean(double[] values)
+    {
+        double sum = 0;
+        foreach (double value in values)
+        {
+            sum += value;
+        }
+
+        return sum / values.Length;
+    }
+
+    private void TurnOver(double[] profile)
+    {
+        double mean = Mean(profile);
+        double blend = setup.Coefficients.TurnBlend;
+        Array.Reverse(profile);
+        for (int i = 0; i < profile.Length; i++)
+        {
+            profile[i] = (1 - blend) * profile[i] + blend * mean;
+        }
+    }
+}

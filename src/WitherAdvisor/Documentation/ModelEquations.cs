@@ -1,0 +1,58 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.LeafAtLoading;
+
+namespace WitherAdvisor.Documentation;
+
+/// <summary>Every equation of the model, as text, with its source.</summary>
+public static class ModelEquations
+{
+    private const string Ashrae = "ASHRAE Handbook – Fundamentals 2017 (SI), ch. 1";
+    private const string Fao56 = "Allen et al. 1998, FAO Irrigation and Drainage Paper 56";
+
+    public static IReadOnlyList<ModelEquation> All { get; } =
+    [
+        new("saturation_pressure", ModelTopic.Air, "Saturation pressure of water vapour over water and ice",
+            "ln p_ws = C_8/T + C_9 + C_10 T + C_11 T² + C_12 T³ + C_13 ln T", $"{Ashrae}, eq. 5 and 6, after Hyland and Wexler 1983"),
+        new("enhancement", ModelTopic.Air, "What air adds to it: moist air as real gas",
+            "f = 1 + 10⁻⁴ [7.2 + p (0.0320 + 5.9·10⁻⁶ t²)], p in hPa, t in °C", "Buck 1996, over water"),
+        new("humidity_ratio", ModelTopic.Air, "Humidity ratio", $"W = {MoistAir.MolarMassRatio} p_w/(p − p_w)", $"{Ashrae}, eq. 20"),
+        new("wet_bulb", ModelTopic.Air, "Thermodynamic wet bulb",
+            "W = [(2501 − 2.326 t*) W_s* − 1.006 (t − t*)]/(2501 + 1.86 t − 4.186 t*)", $"{Ashrae}, eq. 33 (35 over ice)"),
+        new("enthalpy", ModelTopic.Air, "Enthalpy, kJ per kg of dry air", "h = 1.006 t + W (2501 + 1.86 t)", $"{Ashrae}, eq. 30"),
+        new("specific_volume", ModelTopic.Air, "Specific volume, m³ per kg of dry air", "v = 287.042 T (1 + 1.607858 W)/p", $"{Ashrae}, eq. 26"),
+        new("pressure_at_elevation", ModelTopic.Air, "Pressure at an elevation, where none was measured",
+            $"p = {StandardAtmosphere.SeaLevelPressurePa} (1 − 2.25577·10⁻⁵ Z)^5.2559", $"{Ashrae}, eq. 3"),
+        new("hot_air_share", ModelTopic.Air, "Share of hot air in the mix, by mass", "φ = (h_plenum − h_ambient)/(h_hot − h_ambient)",
+            $"{Ashrae}, adiabatic mixing; hot air is ambient air heated indirectly"),
+
+        new("reference_evapotranspiration", ModelTopic.Weather, "Reference evapotranspiration by the hour, mm",
+            "ET_o = [0.408 Δ (R_n − G) + γ 37/(T + 273) u_2 (e° − e_a)]/[Δ + γ (1 + 0.34 u_2)]", $"{Fao56}, eq. 53 (Penman–Monteith)"),
+        new("soil_stress", ModelTopic.Weather, "Drought stress of the bush from its soil water",
+            "K_s = (TAW − D_r)/(TAW − RAW), D_r from the day's rain and K_s K_c ET_o", $"{Fao56}, eq. 84 and 85"),
+        new("tissue_moisture", ModelTopic.Weather, "Water in the leaf, wet basis",
+            $"m = m_dry + Δm (K_s − k)/(1 − k) + shift of the leaf standard − loss on the way, k = {TissueMoistureAtLoading.StressOfDrought}", "Common practice, no published source: straight between a drought and rains"),
+        new("canopy_store", ModelTopic.Weather, "Water on the leaf of the bush, mm per leaf area",
+            "dC/dt = share of rain + dew − share of E_p (C/C_max)^(2/3), 0 ≤ C ≤ C_max", "Interception store of the kind of Rutter et al. 1971, wet part after Deardorff 1978"),
+        new("moved_forecast", ModelTopic.Weather, "The air of the coming hours, dry bulb and dew point alike, °C",
+            "T(t) = T_foretold(t) + Δ 2^(−t/τ), Δ what the air read last differs by beyond agreement", "Rapid adjustment by the correlation of errors: Schuhen, Thorarinsdottir and Lenkoski 2019 (arXiv 1910.05101); this form and its times from memory"),
+        new("surface_water", ModelTopic.Weather, "Water on plucked leaf, kg/kg", $"S = r · {CarriedWater.LeafAreaM2PerKg} m²/kg · C − loss on the way", "From memory; r is fitted"),
+
+        new("deficit", ModelTopic.Bed, "What the air in a layer can take up, Pa", "D = max(p_ws(T) − p_w, 0)", "Definition"),
+        new("wet_fraction", ModelTopic.Bed, "Wet share of the leaf", "f = min(1, S/S_c)^(2/3)", "Deardorff 1978, J. Geophys. Res. 83"),
+        new("skin", ModelTopic.Bed, "Conductance of the leaf's skin, m/s: falls as the leaf dries", "g_l = g_0 (X − X_e)/(X_ref − X_e)", "Fitted form; no published source for tea"),
+        new("film", ModelTopic.Bed, "What the air film would pass, times (s + γ)", "E = A ρ c D g_b/λ", "Penman 1948 by leaf area, without radiation"),
+        new("surface_drying", ModelTopic.Bed, "Water off the leaf, kg per kg dry and second", "j_s = f E/(s + γ)", "Penman 1948"),
+        new("tissue_drying", ModelTopic.Bed, "Water out of the leaf, kg per kg dry and second", "j_t = (1 − f) E/(s + γ (1 + g_b/g_l))", "Penman 1948 with a skin resistance (Monteith 1965)"),
+        new("march", ModelTopic.Bed, "Air on its way up through the bed",
+            "∂W/∂z = M (j_s + j_t)/G, ∂T/∂z = −(λ/c) ∂W/∂z, ∂S/∂t = −j_s, ∂X/∂t = −j_t",
+            "Quasi-steady deep bed: Bakker-Arkema et al. 1974; Brooker, Bakker-Arkema and Hall 1992"),
+        new("turn", ModelTopic.Bed, "A turn by hand", "q(z) ← (1 − β) q(1 − z) + β mean(q)", "No published source: the bed reversed, then blended toward its mean"),
+
+        new("heat", ModelTopic.Plan, "Heat mixed in, kW", "Q = G (h_plenum − h_ambient)", $"{Ashrae}, energy balance"),
+        new("moisture_after", ModelTopic.Plan, "Moisture after a wither from the outturn", "M_w = 100 − 100 (100 − M_0)/outturn, all in percent", "Balance of dry matter"),
+        new("choice", ModelTopic.Plan, "How a plan is chosen", "within the hard limits, the least sum of soft costs, weighed as below", "Common practice, no published source"),
+
+        new("cases", ModelTopic.Uncertainty, "Cases that may be true", "mirrored draws of a lattice, bent to normal", "Korobov 1959; Tang 1993"),
+        new("percentiles", ModelTopic.Uncertainty, "P10, P50 and P90 from few cases", "mean + deviation (z + (z² − 1) skewness/6), of ln hours", "Cornish and Fisher 1937, first term"),
+    ];
+}

@@ -1,0 +1,91 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans.Search;
+
+namespace WitherAdvisor.Plans.Explaining;
+
+/// <summary>
+/// How the plan would differ without each factor: one thing changed and the same hygrometric difference held, so that
+/// the hours tell of that thing alone. Without the wanted time the whole search is run again.
+/// </summary>
+internal static class Effects
+{
+    private const double ThinnerShare = 0.8;
+
+    /// <summary>A factor that moves the stop by less than this, h, and the air by less than this, K, is not named.</summary>
+    private const double Worth = 0.05;
+
+    /// <summary>The effects, and how many beds were simulated for them.</summary>
+    public static (IReadOnlyList<FactorEffect> Effects, int Simulated) Of(PlanProblem problem, Candidate chosen, double droughtMoistureChange)
+    {
+        var effects = new List<FactorEffect>();
+        int simulated = 0;
+        double mainFrom = chosen.SurfaceEndHour;
+        double plenumC = PlenumC(problem, chosen, mainFrom);
+        foreach ((string code, PlanProblem without) in Changed(problem, droughtMoistureChange))
+        {
+            (Candidate? other, int beds) = Other(problem, without, chosen);
+            simulated += beds;
+            FactorEffect effect = other is not null
+                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, other.TurnIntervalHours)
+                : new(code, null, null, null);
+            if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
+            {
+                effects.Add(effect);
+            }
+        }
+
+        return (effects, simulated);
+    }
+
+    private static (Candidate? Plan, int Simulated) Other(PlanProblem problem, PlanProblem without, Candidate chosen)
+    {
+        if (without.ReadyByHour != problem.ReadyByHour)
+        {
+            PlanSearch search = PlanSearch.Run(without);
+            return (search.Best, search.Trial.Simulated);
+        }
+
+        var trial = new CandidateTrial(without);
+        Candidate other = trial.Try(chosen.DifferenceK, chosen.SurfaceDifferenceK, chosen.FanShare);
+        return (other.HeatedHoursToTarget is null ? null : other, trial.Simulated);
+    }
+
+    private static IEnumerable<(string Code, PlanProblem Without)> Changed(PlanProblem problem, double droughtMoistureChange)
+    {
+        LeafState leaf = problem.Leaf;
+        if (leaf.SurfaceWaterKgPerKg > 0)
+        {
+            // The same leaf, less the water on it.
+            yield return ("without_surface_water", problem with
+            {
+                Leaf = leaf with { SurfaceWaterKgPerKg = 0 },
+                LoadKgPerM2 = problem.LoadKgPerM2 / (1 + leaf.SurfaceWaterKgPerKg),
+            });
+        }
+
+        if (droughtMoistureChange != 0)
+        {
+            yield return ("without_drought", problem with
+            {
+                Leaf = leaf with { TissueMoistureWetBasis = leaf.TissueMoistureWetBasis - droughtMoistureChange },
+            });
+        }
+
+        yield return ("at_sea_level", problem with { Night = problem.Night.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
+        yield return ("if_air_stayed_as_at_loading", problem with { Night = problem.Night.HeldSteady() });
+        yield return ("spread_a_fifth_thinner", problem with { LoadKgPerM2 = problem.LoadKgPerM2 * ThinnerShare });
+        if (problem.ReadyByHour is not null)
+        {
+            yield return ("without_ready_by", problem with { ReadyByHour = null });
+        }
+    }
+
+    /// <summary>Plenum dry bulb that a candidate's main stage holds at an hour.</summary>
+    private static double PlenumC(PlanProblem problem, Candidate candidate, double hour)
+    {
+        AirState ambient = problem.Night.At(hour);
+        return HeldAir.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
+    }
+}

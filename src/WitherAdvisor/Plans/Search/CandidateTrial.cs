@@ -1,0 +1,131 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Bed;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Sites;
+
+namespace WitherAdvisor.Plans.Search;
+
+/// <summary>Tries candidates for one problem by simulation, and counts them.</summary>
+internal sealed class CandidateTrial(PlanProblem problem)
+{
+    /// <summary>Longest first: people keep whole hours.</summary>
+    private static readonly int[] TurnIntervals = [6, 4, 3, 2, 1];
+
+    /// <summary>Leaf under air this little above the ambient, K, needs no cooling before rolling.</summary>
+    public const double WorthCoolingK = 2.5;
+
+    private readonly SaturationTable saturation = new(problem.Night.PressurePa, problem.Night.Hours[0].Formulation);
+    private readonly Dictionary<double, HeldAir> held = [];
+    private readonly HeldAir ambient = HeldAir.Ambient(problem.Night);
+    private int likelyInterval = 3;
+
+    public PlanProblem Problem => problem;
+
+    /// <summary>Beds simulated so far.</summary>
+    public int Simulated { get; private set; }
+
+    public SaturationTable Saturation => saturation;
+
+    /// <summary>Plenum air that holds a difference (K) within the plenum ceiling.</summary>
+    public HeldAir Hold(double differenceK)
+    {
+        if (!held.TryGetValue(differenceK, out HeldAir? air))
+        {
+            air = HeldAir.ForDifference(problem.Night, differenceK, HardLimits.PlenumCeilingC(problem.Style));
+            held.Add(differenceK, air);
+        }
+
+        return air;
+    }
+
+    public Candidate Try(double differenceK, double surfaceDifferenceK, double fanShare)
+    {
+        HeldAir main = Hold(differenceK);
+        (WitherLog log, int interval) = TurnedAsSeldomAsWillDo(Hold(surfaceDifferenceK), main, fanShare);
+        double coolingDelay = CoolingDelayHours(log.TargetHour ?? problem.LongestHours, main);
+        double wantedStop = (log.TargetHour ?? problem.LongestHours) + coolingDelay;
+        double stop = Math.Min(Math.Max(wantedStop, problem.ShortestHours), problem.LongestHours);
+        double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(stop - coolingDelay, 0)));
+        double heatOff = coolingDelay > 0 ? Math.Max(stop - problem.Style.CoolingHours, 0) : stop;
+        double heat = HeatKWhPerM2(main, heatOff, fanShare);
+        int turns = (int)Math.Floor(stop / interval);
+        double cost = PlanCost.OfAir(problem, differenceK, surfaceDifferenceK, fanShare)
+            + PlanCost.OfResult(problem, stop, final, log.LargestSpreadWetBasis, heat, turns);
+        double surfaceEnd = Math.Min(Math.Floor((log.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff);
+        LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, surfaceEnd)
+            ?? HardLimits.BrokenByStop(problem, stop, final);
+        return new(
+            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, coolingDelay, surfaceEnd,
+            final, log.LargestSpreadWetBasis, heat, cost, broken);
+    }
+
+    /// <summary>The longest interval that holds the spread, from a guess that the last trial made.</summary>
+    private (WitherLog Log, int Interval) TurnedAsSeldomAsWillDo(HeldAir surface, HeldAir main, double fanShare)
+    {
+        BedSetup setup = problem.Bed(saturation, BedResolution.Search, fanShare);
+        int last = TurnIntervals.Length - 1;
+        int at = likelyInterval;
+        WitherLog? log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
+        if (log is null)
+        {
+            while (log is null)
+            {
+                at++;
+                log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
+            }
+        }
+        else
+        {
+            while (at > 0 && Run(setup, surface, main, TurnIntervals[at - 1], mayBreakOff: true) is { } seldomer)
+            {
+                log = seldomer;
+                at--;
+            }
+        }
+
+        likelyInterval = at;
+        return (log, TurnIntervals[at]);
+    }
+
+    private WitherLog? Run(BedSetup setup, HeldAir surface, HeldAir main, int interval, bool mayBreakOff)
+    {
+        Simulated++;
+        return TrialWither.Run(setup, new(
+            surface, main, interval, problem.TargetDryBasis, problem.ShortestHours, problem.LongestHours,
+            mayBreakOff ? problem.Style.ToleratedSpreadWetBasis : double.PositiveInfinity));
+    }
+
+    /// <summary>
+    /// How much later the target is reached because the last hours are on ambient air, which dries by its own deficit.
+    /// </summary>
+    private double CoolingDelayHours(double hour, HeldAir main)
+    {
+        InletAir heated = main.At(hour);
+        InletAir cool = ambient.At(hour);
+        double heatedDeficit = Deficit(heated);
+
+        // Between two hours far apart air may be foggy even when heated: then neither dries and nothing is lost by cooling.
+        return heated.DryBulbC - cool.DryBulbC < WorthCoolingK || heatedDeficit <= 0
+            ? 0
+            : problem.Style.CoolingHours * (1 - Math.Min(Deficit(cool) / heatedDeficit, 1));
+    }
+
+    private double Deficit(InletAir air) => Math.Max(
+        saturation.PressurePa(air.DryBulbC)
+            - problem.Night.PressurePa * air.HumidityRatio / (MoistAir.MolarMassRatio + air.HumidityRatio), 0);
+
+    private double HeatKWhPerM2(HeldAir main, double heatOffHour, double fanShare)
+    {
+        double kWh = 0;
+        for (double hour = 0; hour < heatOffHour; hour++)
+        {
+            double length = Math.Min(heatOffHour - hour, 1);
+            AirState air = problem.Night.At(hour + length / 2);
+            AirState plenum = air with { DryBulbC = main.At(hour + length / 2).DryBulbC };
+            kWh += length * HotAirMix.HeatKW(air, plenum, problem.Trough.AirflowM3PerSM2 * fanShare);
+        }
+
+        return kWh;
+    }
+}

@@ -1,0 +1,73 @@
+using WitherAdvisor.Bed;
+
+namespace WitherAdvisor.Plans;
+
+/// <summary>What happens to a bed as it dries: when it reaches its target, when its surface is dry, how far its layers part.</summary>
+internal sealed class WitherLog
+{
+    /// <summary>Surface water counts as gone when under this share of its start is left.</summary>
+    private const double SurfaceDryShare = 0.01;
+
+    private readonly List<double> hours = [0];
+    private readonly List<double> waters = [];
+    private readonly double targetDryBasis;
+    private readonly double surfaceDryAt;
+    private double lastSurface;
+
+    public WitherLog(LeafBed bed, double targetDryBasis)
+    {
+        this.targetDryBasis = targetDryBasis;
+        lastSurface = bed.MeanSurfaceDryBasis;
+        surfaceDryAt = lastSurface * SurfaceDryShare;
+        SurfaceDryHour = lastSurface > 0 ? null : 0;
+        waters.Add(bed.MeanTissueDryBasis + lastSurface);
+        TargetHour = waters[0] <= targetDryBasis ? 0 : null;
+    }
+
+    /// <summary>Hour at which the mean of the bed reaches the target; null where it has not.</summary>
+    public double? TargetHour { get; private set; }
+
+    /// <summary>Hour at which the surface water is gone; 0 where there was none, null where it has not.</summary>
+    public double? SurfaceDryHour { get; private set; }
+
+    /// <summary>Largest spread of tissue moisture between layers so far, wet basis.</summary>
+    public double LargestSpreadWetBasis { get; private set; }
+
+    /// <summary>Notes the bed after a step.</summary>
+    public void Note(LeafBed bed, double hour)
+    {
+        double surface = bed.MeanSurfaceDryBasis;
+        double water = bed.MeanTissueDryBasis + surface;
+        double before = hours[^1];
+        if (SurfaceDryHour is null && surface < surfaceDryAt)
+        {
+            SurfaceDryHour = before + (hour - before) * Math.Log(lastSurface / surfaceDryAt) / Math.Log(lastSurface / surface);
+        }
+
+        if (TargetHour is null && water <= targetDryBasis)
+        {
+            TargetHour = before + (hour - before) * (waters[^1] - targetDryBasis) / (waters[^1] - water);
+        }
+
+        LargestSpreadWetBasis = Math.Max(LargestSpreadWetBasis, bed.TissueSpreadWetBasis());
+        lastSurface = surface;
+        hours.Add(hour);
+        waters.Add(water);
+    }
+
+    /// <summary>Mean water in and on the leaf at an hour that was run through, kg per kg dry matter.</summary>
+    public double WaterDryBasis(double hour)
+    {
+        int found = hours.BinarySearch(hour);
+        if (found >= 0)
+        {
+            return waters[found];
+        }
+
+        int next = Math.Min(~found, hours.Count - 1);
+        int before = Math.Max(next - 1, 0);
+        double length = hours[next] - hours[before];
+        double share = length > 0 ? Math.Min((hour - hours[before]) / length, 1) : 0;
+        return waters[before] + share * (waters[next] - waters[before]);
+    }
+}

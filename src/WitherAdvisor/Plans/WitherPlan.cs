@@ -1,0 +1,26 @@
+namespace WitherAdvisor.Plans;
+
+/// <summary>What to set, for how long, when to turn and when to stop. Hours count from loading.</summary>
+/// <param name="Stages">In order, without gaps, from hour 0 to <paramref name="StopHour"/>.</param>
+/// <param name="Settings">Air to set hour by hour as the ambient air changes: one at the start of each stage and at each whole hour.</param>
+/// <param name="TurnIntervalHours">Whole hours between turns; null where no turn is needed before the stop.</param>
+/// <param name="TurnHours">Hours at which the leaf is turned.</param>
+/// <param name="StopHour">When the leaf goes to rolling.</param>
+/// <param name="FanShare">Share of the trough's full airflow.</param>
+/// <param name="MeanHygrometricDifferenceK">Mean under the mesh before cooling, K.</param>
+/// <param name="HeatKWh">Heat mixed in over the whole wither, kWh.</param>
+/// <param name="LargestSpreadWetBasis">Largest spread of tissue moisture between layers at any time, wet basis.</param>
+/// <param name="Outturn">Withered weight over green weight as weighed with its surface water, fraction.</param>
+/// <param name="OutturnOfLeaf">Withered weight over the weight of green leaf without its surface water, fraction.</param>
+public sealed record WitherPlan(
+    IReadOnlyList<PlanStage> Stages,
+    IReadOnlyList<AirSetting> Settings,
+    int? TurnIntervalHours,
+    IReadOnlyList<double> TurnHours,
+    double StopHour,
+    double FanShare,
+    double MeanHygrometricDifferenceK,
+    double HeatKWh,
+    double LargestSpreadWetBasis,
+    double Outturn,
+    double OutturnOfLeaf);

@@ -1,0 +1,119 @@
+using WitherAdvisor.Air;
+
+namespace WitherAdvisor.Readings.Hourly;
+
+/// <summary>
+/// Weather on whole hours of UTC, from readings in any order, at any minute, with gaps. Air and wind are drawn
+/// straight across gaps of up to three hours and no further; rain and radiation are never drawn out at all.
+/// </summary>
+/// <remarks>Arrays inside hold not-a-number for unknown; what leaves this type is null instead.</remarks>
+public sealed class HourlySeries
+{
+    private const double LeastCovered = 0.5;
+
+    private readonly ReadingTimeline timeline;
+    private readonly double sitePressurePa;
+
+    private HourlySeries(
+        HourGrid grid, ReadingTimeline timeline, IReadOnlyList<RainTotal> rainTotals, double sitePressurePa)
+    {
+        Grid = grid;
+        this.timeline = timeline;
+        this.sitePressurePa = sitePressurePa;
+        ReadOnlySpan<double> position = timeline.Position;
+        DryBulbC = InstantValues.OnHours(position, timeline.DryBulbC, grid.Hours);
+        HumidityRatio = InstantValues.OnHours(position, timeline.HumidityRatio, grid.Hours);
+        DryBulbRead = InstantValues.ReadNear(position, timeline.DryBulbC, grid.Hours);
+        HumidityRead = InstantValues.ReadNear(position, timeline.HumidityRatio, grid.Hours);
+        AirRead = [.. DryBulbRead.Zip(HumidityRead, (dryBulb, humidity) => dryBulb && humidity)];
+        WindMPerS = InstantValues.OnHours(position, timeline.WindMPerS, grid.Hours);
+        WindRead = InstantValues.ReadNear(position, timeline.WindMPerS, grid.Hours);
+        Shortwave = HourSums.Of(position, timeline.ShortwaveWPerM2, grid.Hours);
+        Rain = HourlyRain.Of(timeline, rainTotals, grid);
+        ReadingCount = timeline.Count;
+        ImpossibleValues = timeline.ImpossibleReadings + Rain.ImpossibleTotals;
+    }
+
+    /// <summary>The hours.</summary>
+    public HourGrid Grid { get; }
+
+    /// <summary>Instants with a reading in reach of the hours.</summary>
+    public int ReadingCount { get; }
+
+    /// <summary>Readings and totals with a value that no weather can have; it was taken as unknown.</summary>
+    public int ImpossibleValues { get; }
+
+    /// <summary>At instants, °C.</summary>
+    internal double[] DryBulbC { get; }
+
+    /// <summary>At instants, kg/kg.</summary>
+    internal double[] HumidityRatio { get; }
+
+    /// <summary>At instants: whether temperature was read within half an hour.</summary>
+    internal bool[] DryBulbRead { get; }
+
+    /// <summary>At instants: whether humidity was read within half an hour.</summary>
+    internal bool[] HumidityRead { get; }
+
+    /// <summary>At instants: whether wind was read within half an hour.</summary>
+    internal bool[] WindRead { get; }
+
+    /// <summary>At instants: whether temperature and humidity were read within half an hour, and not drawn between readings.</summary>
+    internal bool[] AirRead { get; }
+
+    /// <summary>At instants, 10 m above ground, m/s.</summary>
+    internal double[] WindMPerS { get; }
+
+    /// <summary>By the hour, W/m².</summary>
+    internal HourSums Shortwave { get; }
+
+    internal HourlyRain Rain { get; }
+
+    /// <summary>The hours from one time to another.</summary>
+    /// <param name="sitePressurePa">Pressure of the air where it is used, and of readings that bring none, Pa.</param>
+    public static HourlySeries Between(
+        DateTimeOffset from,
+        DateTimeOffset to,
+        IReadOnlyList<WeatherReading> readings,
+        IReadOnlyList<RainTotal> rainTotals,
+        double sitePressurePa) => On(HourGrid.Around(from, to), readings, rainTotals, sitePressurePa);
+
+    /// <summary>The hours of a grid.</summary>
+    public static HourlySeries On(
+        HourGrid grid,
+        IReadOnlyList<WeatherReading> readings,
+        IReadOnlyList<RainTotal> rainTotals,
+        double sitePressurePa) =>
+        new(grid, ReadingTimeline.Of(readings, grid, sitePressurePa), rainTotals, sitePressurePa);
+
+    /// <summary>The air at a time, which need not be a whole hour, at the site's pressure and never above saturation; null where unknown.</summary>
+    public AirState? AirAt(DateTimeOffset time)
+    {
+        double position = Grid.PositionOf(time);
+        if (position < 0 || position > Grid.Hours)
+        {
+            return null;
+        }
+
+        double dryBulbC = InstantValues.At(timeline.Position, timeline.DryBulbC, position);
+        double humidityRatio = InstantValues.At(timeline.Position, timeline.HumidityRatio, position);
+        return double.IsNaN(dryBulbC) || double.IsNaN(humidityRatio) ? null : Unsaturated(dryBulbC, humidityRatio);
+    }
+
+    /// <summary>Rain of the hour that ends at instant <paramref name="hour"/> (1 and up), mm; null where less than half of it is known.</summary>
+    public double? RainMm(int hour) =>
+        Rain.Known[hour] >= LeastCovered ? Rain.ReadMm[hour] + Rain.StatedMm[hour] : null;
+
+    /// <summary>Mean global radiation of the hour that ends at instant <paramref name="hour"/>, W/m²; null where unknown.</summary>
+    public double? ShortwaveWPerM2(int hour) =>
+        Shortwave.Covered[hour] >= LeastCovered ? Shortwave.Amount[hour] / Shortwave.Covered[hour] : null;
+
+    /// <summary>Wind at instant <paramref name="hour"/> (0 and up), 10 m above ground, m/s; null where unknown.</summary>
+    public double? WindAtMPerS(int hour) => double.IsNaN(WindMPerS[hour]) ? null : WindMPerS[hour];
+
+    /// <summary>A straight line between two foggy hours lies above the saturation curve, which is hollow.</summary>
+    private AirState Unsaturated(double dryBulbC, double humidityRatio) => new(
+        dryBulbC,
+        Math.Min(humidityRatio, MoistAir.SaturatedHumidityRatio(dryBulbC, sitePressurePa)),
+        sitePressurePa);
+}

@@ -1,0 +1,34 @@
+using WitherAdvisor.Air;
+
+namespace WitherAdvisor.Readings;
+
+/// <summary>One reading of the weather, by hand, by instrument or from a forecast. Null is unknown, never 0.</summary>
+/// <param name="Time">The instant it is valid for. Temperature, humidity, wind and pressure are of that instant; rain and radiation of the hour before it.</param>
+/// <param name="DryBulbC">°C.</param>
+/// <param name="DewPointC">°C. Of the three humidities the first known counts: dew point, wet bulb, relative humidity.</param>
+/// <param name="WetBulbC">Wet bulb as read on <paramref name="Instrument"/>, °C; thermodynamic where that is null.</param>
+/// <param name="RelativeHumidity">Fraction, 0 to 1.</param>
+/// <param name="RainMm">Rain of the hour before, mm.</param>
+/// <param name="WindMPerS">At 10 m height, m/s.</param>
+/// <param name="StationPressurePa">At the station's own elevation, Pa.</param>
+/// <param name="ShortwaveWPerM2">Mean global radiation of the hour before, W/m².</param>
+/// <param name="Instrument">On what the wet bulb was read; it travels with the humidities.</param>
+public sealed record WeatherReading(
+    DateTimeOffset Time,
+    double? DryBulbC = null,
+    double? DewPointC = null,
+    double? WetBulbC = null,
+    double? RelativeHumidity = null,
+    double? RainMm = null,
+    double? WindMPerS = null,
+    double? StationPressurePa = null,
+    double? ShortwaveWPerM2 = null,
+    PsychrometerKind? Instrument = null)
+{
+    /// <summary>The humidity is told, in one of its three ways.</summary>
+    public bool TellsHumidity => (DewPointC ?? WetBulbC ?? RelativeHumidity) is not null;
+
+    /// <summary>Any value is told.</summary>
+    public bool TellsAnything =>
+        TellsHumidity || (DryBulbC ?? RainMm ?? WindMPerS ?? StationPressurePa ?? ShortwaveWPerM2) is not null;
+}

@@ -1,0 +1,89 @@
+using WitherAdvisor.Canopy;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Evaporation;
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Soil;
+using WitherAdvisor.Spells;
+
+namespace WitherAdvisor.Review;
+
+/// <summary>Reviews days.</summary>
+internal sealed class ReviewedDays
+{
+    private const int HoursInDay = 24;
+    private const string TooLittleRain = "rain of too few of its hours is known";
+    private const string TooLittleAir = "the air of too few of its hours is known";
+    private const string TooLittleDaylight = "air and wind of too few of its daylight hours are known";
+    private const string TooShort = "rain is known for less than three days before it ends";
+
+    private readonly LeafHistory history;
+    private readonly ToldHours told;
+    private readonly WaterStressHistory stress;
+    private readonly JudgedDay[] judged;
+    private readonly DryingPower power;
+
+    private ReviewedDays(LeafHistory history, ToldHours told, WitherCoefficients coefficients, SpellThresholds thresholds)
+    {
+        this.history = history;
+        this.told = told;
+        double evaporationError = HistoryGaps.Of(history.Series).EvaporationError;
+        stress = WaterStressHistory.Of(history.Demand, history.Series.Rain, RootZone.Tea, evaporationError);
+        CanopyWater canopy = CanopyWater.Of(history, coefficients.CanopyCapacityMm, evaporationError);
+        judged = SpellHistory.Days(history, stress, canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds);
+        power = DryingPower.Of(history.Demand);
+    }
+
+    public static IEnumerable<ReviewDay> Of(
+        LeafHistory history, ToldHours told, ReviewSpan span, WitherCoefficients coefficients, SpellThresholds thresholds)
+    {
+        ReviewedDays days = new(history, told, coefficients, thresholds);
+        return Enumerable.Range(days.judged.Length - span.DaysInAll, span.DaysInAll).Select(day => days.Review(day, span.Now));
+    }
+
+    private ReviewDay Review(int day, DateTimeOffset now)
+    {
+        int end = (day + 1) * HoursInDay;
+        RainSum rain = RainSum.UpTo(history.Series.Rain, end, HoursInDay);
+        bool tellsOfSoil = HistoryGaps.UpTo(history.Series, end).TellsOfSoil;
+        ValueStanding standing = told.LeastSure(end, HoursInDay);
+        ReviewValue Value(double? value, string otherwise) =>
+            value is double known ? ReviewValue.Known(known, standing) : ReviewValue.Unknown(otherwise);
+        JudgedDay verdict = judged[day];
+        return new(
+            told.Grid.InstantOf(end - HoursInDay),
+            told.Grid.InstantOf(end),
+            told.Grid.InstantOf(end) > now,
+            Value(rain.Mm, TooLittleRain),
+            rain.FallenMm,
+            rain.KnownShare * HoursInDay,
+            Value(IsAirKnown(end) ? ReferenceMm(end) : null, TooLittleAir),
+            Value(tellsOfSoil ? stress.DepletionMm[day] : null, TooShort),
+            Value(tellsOfSoil ? stress.Mean[day] : null, TooShort),
+            stress.Error[day],
+            Value(power.MeanOf(day), TooLittleDaylight),
+            new(verdict.ToSpell(stress.Error[day]), verdict.Numbers.RainOnLeafKgPerKg, verdict.Verdict.Reason));
+    }
+
+    /// <summary>What a day's mean hours are filled from is worth a sum only where half of the day is known.</summary>
+    private bool IsAirKnown(int end)
+    {
+        int known = 0;
+        for (int hour = end - HoursInDay + 1; hour <= end; hour++)
+        {
+            known += told.Air(hour) == ValueStanding.Unknown ? 0 : 1;
+        }
+
+        return known >= HoursInDay / 2;
+    }
+
+    private double ReferenceMm(int end)
+    {
+        double sum = 0;
+        for (int hour = end - HoursInDay + 1; hour <= end; hour++)
+        {
+            sum += history.Demand.ReferenceMm[hour];
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,25 @@
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Evaporation;
+using WitherAdvisor.LeafAtLoading;
+
+namespace WitherAdvisor.Review;
+
+/// <summary>Reviews hours.</summary>
+internal static class ReviewedHours
+{
+    private const int HoursInDay = 24;
+    private const string TooLittleRain = "rain of less than half of the 24 hours before is known, or no air at all";
+
+    public static IEnumerable<ReviewHour> Of(
+        LeafHistory history, ToldHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
+    {
+        double[] carried = CarriedWater.IfPluckedAt(history, coefficients);
+        for (int hour = Math.Max(first, 1); hour <= last; hour++)
+        {
+            ReviewValue onLeaf = HistoryGaps.UpTo(history.Series, hour).TellsOfLeaf
+                ? ReviewValue.Known(carried[hour], told.LeastSure(hour, HoursInDay))
+                : ReviewValue.Unknown(TooLittleRain);
+            yield return told.At(hour, now, onLeaf);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+using WitherAdvisor.Readings.Sources;
+
+namespace WitherAdvisor.Review;
+
+/// <summary>How old the weather is at a moment.</summary>
+/// <param name="Now">The moment.</param>
+/// <param name="LastRead">The newest time up to it whose temperature, humidity or rain was observed or analysed; null where none was.</param>
+/// <param name="LastObserved">The same, of what was observed at the site alone.</param>
+/// <param name="LastGauged">When the rain gauge was last read as a total; null where never.</param>
+/// <param name="LastForetold">The last time foretold; null where none is.</param>
+/// <param name="ForecastSavedAt">When the newest of what is foretold was saved or fetched; null where nothing is.</param>
+public sealed record WeatherAge(
+    DateTimeOffset Now,
+    DateTimeOffset? LastRead,
+    DateTimeOffset? LastObserved,
+    DateTimeOffset? LastGauged,
+    DateTimeOffset? LastForetold,
+    DateTimeOffset? ForecastSavedAt)
+{
+    /// <summary>Hours since the last reading; null where there is none.</summary>
+    public double? ReadAgoH => (Now - LastRead)?.TotalHours;
+
+    /// <summary>Hours since the newest forecast was saved; null where there is none.</summary>
+    public double? ForecastAgoH => (Now - ForecastSavedAt)?.TotalHours;
+
+    /// <summary>Nothing was read for so long that the air now is not known from readings.</summary>
+    public bool IsStale => !(ReadAgoH <= StaleWeather.OldH);
+
+    /// <summary>Of weather made one, with its gauge totals.</summary>
+    public static WeatherAge Of(ComposedWeather weather, DateTimeOffset now)
+    {
+        List<ValueOrigin> foretold = [.. weather.Readings.SelectMany(Origins).Where(origin => origin.IsForetold)];
+        return new(
+            now,
+            StaleWeather.NewestRead(weather.Weather, now),
+            StaleWeather.NewestRead([.. weather.Readings.Where(IsObserved).Select(reading => reading.Read!)], now),
+            weather.RainTotals.Where(total => total.To <= now).Max(total => (DateTimeOffset?)total.To),
+            weather.Forecast.Max(reading => (DateTimeOffset?)reading.Time),
+            foretold.Max(origin => (DateTimeOffset?)origin.SavedAt));
+    }
+
+    private static bool IsObserved(ComposedReading reading) =>
+        new[] { reading.Origins.DryBulb, reading.Origins.Humidity, reading.Origins.Rain }
+            .Any(origin => origin?.Source == WeatherSource.Observed);
+
+    private static IEnumerable<ValueOrigin> Origins(ComposedReading reading) => new[]
+    {
+        reading.Origins.DryBulb, reading.Origins.Humidity, reading.Origins.Rain,
+        reading.Origins.Wind, reading.Origins.StationPressure, reading.Origins.Shortwave,
+    }.OfType<ValueOrigin>();
+}

@@ -1,0 +1,13 @@
+using WitherAdvisor.Plans.Uncertainty;
+
+namespace WitherAdvisor.Sensitivities;
+
+/// <summary>Which inputs matter most for a batch: each moved alone, the plan's air, turns and fan share held.</summary>
+/// <param name="PlannedHours">Hours from loading to target with every input as the plan takes it.</param>
+/// <param name="ReadyHours">Hours from loading to target with all that is uncertain moved together, as the advice states them.</param>
+/// <param name="Bars">Widest first.</param>
+public sealed record Sensitivity(double PlannedHours, Percentiles ReadyHours, IReadOnlyList<SensitivityBar> Bars)
+{
+    /// <summary>The widest of what is uncertain.</summary>
+    public IEnumerable<SensitivityBar> Widest(int most) => Bars.Where(bar => bar.Reach == SensitivityReach.P10ToP90).Take(most);
+}

@@ -1,0 +1,39 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Numerics;
+using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Plans.Uncertainty;
+
+namespace WitherAdvisor.Sensitivities;
+
+/// <summary>Each uncertain input at its P10 and its P90: the ensemble's cases taken one at a time.</summary>
+internal sealed class UncertainBars(
+    PlanProblem problem, Candidate chosen, UncertainWither wither, UncertainSpreads spreads, double plannedHours)
+{
+    private static readonly double HighDraw = NormalLattice.InverseNormal(0.9);
+
+    public IEnumerable<SensitivityBar> All() =>
+    [
+        Bar("tissue_moisture", "1", draw => new(TissueMoisture: draw), of => wither.Leaf(of).TissueMoistureWetBasis),
+        Bar("surface_water", "kg/kg", draw => new(SurfaceWater: draw), of => wither.Leaf(of).SurfaceWaterKgPerKg),
+        Bar("skin_conductance", "m/s", draw => new(SkinConductance: draw), of => wither.Coefficients(of).SkinConductanceMPerS),
+        Bar("boundary_conductance", "m/s", draw => new(BoundaryConductance: draw), of => wither.Coefficients(of).BoundaryConductanceMPerS),
+        Bar("surface_capacity", "kg/kg", draw => new(SurfaceCapacity: draw), of => wither.Coefficients(of).SurfaceCapacityKgPerKg),
+        Bar("airflow", "m³/s per m²", draw => new(Airflow: draw), wither.AirflowM3PerSM2),
+        Bar("held_difference", "K", draw => new(HeldAir: draw), DifferenceK),
+        Bar("night_air", "K", draw => new(NightAir: draw), of => of.NightAir * spreads.NightAirK),
+    ];
+
+    private SensitivityBar Bar(string code, string unit, Func<double, UncertainDraw> moved, Func<UncertainDraw, double> value) => Bars.Of(
+        code, SensitivityReach.P10ToP90, unit,
+        (value(moved(-HighDraw)), value(new()), value(moved(HighDraw))), plannedHours,
+        wither.Dry(moved(-HighDraw), 0).ReadyHour, wither.Dry(moved(HighDraw), 0).ReadyHour, problem.Night.LastHour);
+
+    /// <summary>Hygrometric difference under the mesh as the main stage begins, when its dry bulb is missed.</summary>
+    private double DifferenceK(UncertainDraw draw)
+    {
+        AirState plenum = HeldAir.PlenumForDifference(
+            problem.Night.At(chosen.SurfaceEndHour), chosen.DifferenceK, HardLimits.PlenumCeilingC(problem.Style));
+        return (plenum with { DryBulbC = plenum.DryBulbC + draw.HeldAir * UncertainSpreads.HeldAirK }).HygrometricDifferenceK;
+    }
+}

@@ -1,0 +1,71 @@
+using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Readings;
+using Xunit;
+
+namespace WitherAdvisor.Tests.LeafAtLoading;
+
+public sealed class MissingWeatherTests
+{
+    private static readonly IReadOnlyList<WeatherReading> Full = (InventedDays.Ordinary with { Light = 0.7 }).DryHours(70);
+
+    public static TheoryData<string, string> Gaps => new()
+    {
+        { "no_wind", "72 of the 72 hours" },
+        { "no_radiation", "72 of the 72 hours" },
+        { "air_unknown", "72 of the 72 hours" },
+        { "air_interpolated", "48 of the 72 hours" },
+        { "rain_unknown", "72 of the 72 hours" },
+        { "short_history", "9.5 of the 60 days" },
+        { "impossible_values", "in 1 of the readings" },
+    };
+
+    [Fact]
+    public void A_full_history_lacks_nothing() => Assert.Empty(Missing(Full));
+
+    [Theory]
+    [MemberData(nameof(Gaps))]
+    public void What_is_missing_is_said_in_a_sentence_with_its_number(string code, string number)
+    {
+        Assumption said = Assert.Single(Missing([.. With(code)]), missing => missing.Code == code);
+
+        Assert.Contains(number, said.Text, StringComparison.Ordinal);
+        Assert.EndsWith(".", said.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_unread_hour_just_before_plucking_is_said()
+    {
+        IReadOnlyList<WeatherReading> lastUnread = [.. Full.Select(reading => reading.Time == InventedDays.At(12) ? reading with { RainMm = null } : reading)];
+
+        Assumption said = Assert.Single(Missing(lastUnread));
+
+        Assert.Equal("rain_unknown", said.Code);
+        Assert.Contains("unknown for 1 of the 72 hours", said.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Totals_by_hand_are_said_to_leave_the_hours_open()
+    {
+        IReadOnlyList<WeatherReading> noRain = [.. Full.Select(reading => reading with { RainMm = null })];
+        RainTotal[] stated = [new(InventedDays.At(-24 * 70), InventedDays.At(12), 100)];
+
+        IReadOnlyList<Assumption> missing =
+            LeafFromWeather.Estimate(InventedDays.Site, noRain, stated, InventedDays.Plucked(8, 12), new()).Missing;
+
+        Assert.Equal("rain_hours_unknown", Assert.Single(missing).Code);
+    }
+
+    private static IEnumerable<WeatherReading> With(string gap) => gap switch
+    {
+        "no_wind" => Full.Select(reading => reading with { WindMPerS = null }),
+        "no_radiation" => Full.Select(reading => reading with { ShortwaveWPerM2 = null }),
+        "air_unknown" => Full.Select(reading => reading.Time > InventedDays.At(-70) ? reading with { DewPointC = null } : reading),
+        "air_interpolated" => Full.Select(reading => (reading.Time - InventedDays.LastMidnight).TotalHours % 3 == 0 ? reading : reading with { DewPointC = null }),
+        "rain_unknown" => Full.Select(reading => reading.Time > InventedDays.At(-60) ? reading with { RainMm = null } : reading),
+        "short_history" => Full.Where(reading => reading.Time > InventedDays.At(-216)),
+        _ => Full.Append(new(InventedDays.At(-5), DryBulbC: 400)),
+    };
+
+    private static IReadOnlyList<Assumption> Missing(IReadOnlyList<WeatherReading> readings) =>
+        LeafFromWeather.Estimate(InventedDays.Site, readings, [], InventedDays.Plucked(8, 12), new()).Missing;
+}

@@ -1,0 +1,14 @@
+using WitherAdvisor.Ambient;
+using WitherAdvisor.Plans.Search;
+
+namespace WitherAdvisor.Tests.Plans.Search;
+
+/// <summary>A problem that a property test can name in public.</summary>
+public sealed class ProblemCase
+{
+    internal ProblemCase(PlanProblem problem) => Problem = problem;
+
+    internal PlanProblem Problem { get; }
+
+    public override string ToString() => $"{Problem} air {Problem.Night.At(0)} to {Problem.Night.At(12)}";
+}

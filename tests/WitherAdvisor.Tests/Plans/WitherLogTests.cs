@@ -1,0 +1,22 @@
+using WitherAdvisor.Bed;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Tests.Plans.Search;
+using Xunit;
+
+namespace WitherAdvisor.Tests.Plans;
+
+public sealed class WitherLogTests
+{
+    [Fact]
+    public void Leaf_that_is_ready_as_it_comes_is_ready_at_once()
+    {
+        PlanProblem problem = MadeProblem.In(MadeProblem.Ordinary);
+        LeafBed bed = new(problem.Bed(new CandidateTrial(problem).Saturation, BedResolution.Search, 1));
+        double water = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
+
+        Assert.Equal(0, new WitherLog(bed, water + 0.1).TargetHour);
+        Assert.Null(new WitherLog(bed, water - 0.1).TargetHour);
+        Assert.Equal(water, new WitherLog(bed, 1).WaterDryBasis(3), 1e-12);
+    }
+}
