@@ -17,7 +17,8 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Weather.Review;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Store.Sqlite;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api;

@@ -2,10 +2,13 @@ using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Export;
 using WitherAdvisor.Api.Outcomes.Log;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store.Sqlite;
 
 namespace WitherAdvisor.Export;
 

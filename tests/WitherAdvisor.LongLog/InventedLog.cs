@@ -1,8 +1,10 @@
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.LongLog;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.LongLog;
-using WitherAdvisor.Store;
+using WitherAdvisor.Store.Sqlite;
 
 if (args is not [string path, string rows])
 {

@@ -4,7 +4,7 @@ using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Advice;
 

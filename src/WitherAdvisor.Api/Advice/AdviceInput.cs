@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using WitherAdvisor.Advice;
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Advice;

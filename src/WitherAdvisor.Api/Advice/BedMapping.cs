@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
 

@@ -3,9 +3,13 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -31,7 +35,7 @@ internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coe
             Site = SiteMapping.ToInput(site),
             Trough = TroughMapping.ToInput(trough),
             Batch = BatchMapping.ToInput(batch.Batch),
-            Weather = Newest(composed.Weather, Input.Shapes.LongestBody),
+            Weather = Newest(composed.Weather, Shapes.LongestBody),
             RainTotals = [.. composed.RainTotals.Select(GaugedRainInput.Of)],
             Forecast = Newest(composed.ForecastToCompare, AdviceInput.MostForetold),
             Coefficients = await Adopted(site, batch, cancel),

@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Advice;

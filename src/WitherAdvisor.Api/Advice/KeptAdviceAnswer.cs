@@ -1,7 +1,7 @@
 using System.Text.Json.Serialization;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Advice;
 

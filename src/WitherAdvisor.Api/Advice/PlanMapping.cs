@@ -1,6 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Uncertainty;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Plans.Writing;
 
 namespace WitherAdvisor.Api.Advice;

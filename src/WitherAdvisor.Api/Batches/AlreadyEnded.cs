@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Batches;
 

@@ -2,7 +2,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Batches;
 

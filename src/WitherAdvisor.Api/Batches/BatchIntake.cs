@@ -1,7 +1,8 @@
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
+using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Batches;
 

@@ -1,6 +1,6 @@
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Batches;
 

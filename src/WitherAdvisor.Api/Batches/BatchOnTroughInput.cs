@@ -1,5 +1,4 @@
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Batches;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Batches;
 

@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Coefficients;
 

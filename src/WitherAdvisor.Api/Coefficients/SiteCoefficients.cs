@@ -1,5 +1,5 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Coefficients;

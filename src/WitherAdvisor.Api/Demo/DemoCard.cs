@@ -1,7 +1,7 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Demo;
 

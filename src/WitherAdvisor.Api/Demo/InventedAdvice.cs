@@ -2,10 +2,10 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Demo;
 

@@ -1,13 +1,14 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Demo;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Demo;
 

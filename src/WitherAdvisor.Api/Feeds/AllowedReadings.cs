@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds;
 

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

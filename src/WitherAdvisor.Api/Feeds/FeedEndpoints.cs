@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

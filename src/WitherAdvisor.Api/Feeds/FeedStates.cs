@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Options;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

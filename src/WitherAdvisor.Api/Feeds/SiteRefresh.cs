@@ -1,8 +1,9 @@
 using System.Collections.Concurrent;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Hosting;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Unicode;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Http;
 

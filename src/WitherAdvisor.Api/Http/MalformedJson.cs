@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Http;
 

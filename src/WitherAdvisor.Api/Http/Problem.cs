@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.WebUtilities;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Http;
 

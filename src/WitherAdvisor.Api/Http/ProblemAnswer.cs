@@ -1,5 +1,5 @@
 using System.Text.Json.Serialization;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Http;
 

@@ -1,3 +1,5 @@
+using WitherAdvisor.Fields.Json;
+
 namespace WitherAdvisor.Api.Http;
 
 /// <summary>Writes a problem as application/problem+json, whatever the caller accepts.</summary>

@@ -1,5 +1,6 @@
 using System.Reflection;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Http;
 

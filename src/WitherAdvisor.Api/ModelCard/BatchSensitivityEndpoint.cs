@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Sensitivities;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.ModelCard;
 

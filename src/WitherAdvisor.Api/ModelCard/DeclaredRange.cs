@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.OpenApi;
 

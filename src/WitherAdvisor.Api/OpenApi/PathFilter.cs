@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.OpenApi;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Microsoft.OpenApi;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.OpenApi;
 

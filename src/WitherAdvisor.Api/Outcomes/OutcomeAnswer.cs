@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 

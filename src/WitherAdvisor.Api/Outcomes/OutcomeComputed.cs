@@ -1,5 +1,6 @@
-using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 

@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Outcomes;
 

@@ -2,9 +2,10 @@ using System.Text.Json;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes;
 

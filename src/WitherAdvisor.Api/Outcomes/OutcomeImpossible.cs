@@ -1,6 +1,6 @@
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 using static WitherAdvisor.Api.Outcomes.OutcomeLimits;
 
 namespace WitherAdvisor.Api.Outcomes;

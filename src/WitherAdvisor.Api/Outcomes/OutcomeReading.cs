@@ -1,4 +1,5 @@
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 

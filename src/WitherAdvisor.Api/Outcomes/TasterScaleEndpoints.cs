@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Outcomes;
 

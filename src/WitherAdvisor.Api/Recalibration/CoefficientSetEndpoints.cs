@@ -5,7 +5,9 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 
@@ -38,7 +40,7 @@ internal static class CoefficientSetEndpoints
     private static async Task<Results<Created<CoefficientSetAnswer>, ProblemResult>> PutSet(
         string site, string name, Body<CoefficientsInput> body, ISiteStore sites, ICoefficientStore coefficients, TimeProvider clock, CancellationToken cancel)
     {
-        if (Slug.Refuse("name", name) is { } refusal)
+        if (NameInPath.Refuse("name", name) is { } refusal)
         {
             return refusal;
         }

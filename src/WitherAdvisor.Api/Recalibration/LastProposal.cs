@@ -1,8 +1,8 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -3,7 +3,8 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 

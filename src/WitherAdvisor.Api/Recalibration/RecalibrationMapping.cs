@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Coefficients;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -2,7 +2,8 @@ using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Running;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration;

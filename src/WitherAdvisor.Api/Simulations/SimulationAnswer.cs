@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Simulations;
 

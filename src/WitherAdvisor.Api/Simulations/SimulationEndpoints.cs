@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Simulations;
 
 namespace WitherAdvisor.Api.Simulations;

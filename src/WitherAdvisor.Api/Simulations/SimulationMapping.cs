@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Simulations;
 

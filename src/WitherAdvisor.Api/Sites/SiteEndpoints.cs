@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Sites;
@@ -37,7 +39,7 @@ internal static class SiteEndpoints
     private static async Task<Results<Ok<SiteAnswer>, Created<SiteAnswer>, ProblemResult>> PutSite(
         string site, Body<KeptSiteInput> body, ISiteStore store, IWeatherStore weather, IWeatherFeeds feeds, CancellationToken cancel)
     {
-        if ((Slug.Refuse("site", site) ?? SiteFeed.Refuse(body.Value.Feed, feeds)) is { } refusal)
+        if ((NameInPath.Refuse("site", site) ?? SiteFeed.Refuse(body.Value.Feed, feeds)) is { } refusal)
         {
             return refusal;
         }

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Sites;

@@ -1,5 +1,5 @@
 using NodaTime;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Sites;
 

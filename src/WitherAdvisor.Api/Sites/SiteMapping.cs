@@ -1,6 +1,6 @@
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Sites;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Sites;
 

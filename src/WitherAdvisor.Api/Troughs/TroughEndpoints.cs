@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Troughs;
 
@@ -39,7 +40,7 @@ internal static class TroughEndpoints
     private static async Task<Results<Ok<TroughAnswer>, Created<TroughAnswer>, ProblemResult>> PutTrough(
         string site, string trough, Body<TroughInput> body, ISiteStore store, CancellationToken cancel)
     {
-        if (Slug.Refuse("trough", trough) is { } refusal)
+        if (NameInPath.Refuse("trough", trough) is { } refusal)
         {
             return refusal;
         }

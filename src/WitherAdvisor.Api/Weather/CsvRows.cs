@@ -1,6 +1,6 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Weather;
 

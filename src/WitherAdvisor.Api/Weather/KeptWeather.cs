@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Weather.Review;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather;

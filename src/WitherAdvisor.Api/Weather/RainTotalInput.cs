@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Weather;

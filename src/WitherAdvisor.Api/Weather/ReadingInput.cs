@@ -1,5 +1,5 @@
 using WitherAdvisor.Air;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Weather;
 

@@ -1,8 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Weather;
 

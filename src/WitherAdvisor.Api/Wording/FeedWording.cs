@@ -1,4 +1,4 @@
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Weather;
 
 namespace WitherAdvisor.Api.Wording;
 

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Tests.Advice;
 
@@ -21,10 +21,10 @@ public sealed class GatheredWeatherTests(RunningService service)
         (inline["weather"], inline["forecast"]) = (read.DeepClone(), foretold.DeepClone());
         string stated = (await service.Caller.Post("/v1/advice", inline)).Expect(200).Json.ToJsonString();
 
-        Loft uploaded = await Loft.Open(service);
+        TestLoft uploaded = await TestLoft.Open(service);
         await uploaded.Observe(read);
         (await service.Caller.Post(uploaded.Path + "/weather?kind=forecast", foretold)).Expect(200);
-        Loft fed = await Loft.Open(service);
+        TestLoft fed = await TestLoft.Open(service);
         await Feed(fed, read, foretold);
 
         Assert.Contains("what was foretold was taken for 9 of those hours", stated, StringComparison.Ordinal);
@@ -35,7 +35,7 @@ public sealed class GatheredWeatherTests(RunningService service)
     [Fact]
     public async Task A_feed_that_has_long_been_silent_still_gives_advice_marked_stale()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await Feed(loft, Bodies.Readings(LoadedAt.AddHours(-100), 24 * 8), Bodies.Readings(LoadedAt.AddHours(-50), 50));
 
         string advice = await Advice(loft);
@@ -47,9 +47,9 @@ public sealed class GatheredWeatherTests(RunningService service)
     [Fact]
     public async Task What_a_person_read_wins_over_a_later_feed()
     {
-        Loft read = await Loft.Open(service);
+        TestLoft read = await TestLoft.Open(service);
         await read.Observe(Bodies.Readings(LoadedAt, 24 * 8));
-        Loft both = await Loft.Open(service);
+        TestLoft both = await TestLoft.Open(service);
         await both.Observe(Bodies.Readings(LoadedAt, 24 * 8));
         JsonArray wet = Bodies.Readings(LoadedAt, 24 * 8);
         foreach (JsonNode? reading in wet)
@@ -62,9 +62,9 @@ public sealed class GatheredWeatherTests(RunningService service)
         Assert.Equal(await Advice(read), await Advice(both));
     }
 
-    private static async Task<string> Advice(Loft loft) => (await loft.Take())["kept"]!["advice"]!.ToJsonString();
+    private static async Task<string> Advice(TestLoft loft) => (await loft.Take())["kept"]!["advice"]!.ToJsonString();
 
-    private Task Feed(Loft loft, JsonArray analysed, JsonArray foretold) =>
+    private Task Feed(TestLoft loft, JsonArray analysed, JsonArray foretold) =>
         service.Services.GetRequiredService<IWeatherStore>().SaveFromFeed(
             loft.Site, "valley-feed", Readings(analysed), Readings(foretold), FetchedAt, TestContext.Current.CancellationToken);
 

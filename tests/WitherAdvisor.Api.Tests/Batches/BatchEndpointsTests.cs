@@ -8,7 +8,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task A_batch_is_kept_and_comes_back_with_its_advice()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
         Reply reply = (await loft.Caller.Post(loft.Path + "/batches", Bodies.BatchOn("trough-1"))).Expect(201);
         JsonNode batch = reply.Json["batch"]!;
@@ -21,7 +21,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task Batches_are_listed_newest_first_up_to_the_limit()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         List<string> ids = [];
         for (int i = 0; i < 3; i++)
         {
@@ -42,7 +42,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [InlineData("ready_by", "2026-03-03T13:00:01+05:30", "ready_by", "48 h")]
     public async Task Times_of_a_batch_have_to_follow_each_other(string field, string time, string named, string allowed)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject batch = Bodies.BatchOn("trough-1");
         batch[field] = time;
         Reply reply = await loft.Caller.Post(loft.Path + "/batches", batch);
@@ -52,7 +52,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task More_leaf_than_the_trough_takes_is_refused_with_the_most_in_kg()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject batch = Bodies.BatchOn("trough-1");
         batch["green_weight_kg"] = 1470.5;
         var error = (await loft.Caller.Post(loft.Path + "/batches", batch)).ExpectInvalid("green_weight_kg").Errors[0];
@@ -63,7 +63,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task A_batch_leaves_its_trough_once()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonNode batch = (await loft.Take())["batch"]!;
         string path = $"/v1/batches/{batch["id"]}/unloaded";
         JsonObject before = new() { ["unloaded_at"] = "2026-03-01T12:59:59+05:30" };
@@ -80,7 +80,7 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task A_batch_runs_until_it_is_cancelled_with_a_reason_and_cannot_end_otherwise_then()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonNode batch = (await loft.Take())["batch"]!;
         Assert.Equal("running", (string?)batch["status"]);
         string path = $"/v1/batches/{batch["id"]}";
@@ -98,10 +98,10 @@ public sealed class BatchEndpointsTests(RunningService service)
     [Fact]
     public async Task A_batch_is_mixed_into_another_of_its_site_that_still_runs()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         string little = (string)(await loft.Take())["batch"]!["id"]!;
         string large = (string)(await loft.Take())["batch"]!["id"]!;
-        string elsewhere = (string)(await (await Loft.Open(service)).Take())["batch"]!["id"]!;
+        string elsewhere = (string)(await (await TestLoft.Open(service)).Take())["batch"]!["id"]!;
         foreach (string wrong in new[] { little, elsewhere, "nothing" })
         {
             (await loft.Caller.Post($"/v1/batches/{little}/mixed", Mixed(wrong))).ExpectInvalid("into");

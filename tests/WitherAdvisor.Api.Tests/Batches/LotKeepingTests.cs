@@ -42,7 +42,7 @@ public sealed class LotKeepingTests(RunningService service)
     [Fact]
     public async Task A_warning_names_the_lot_in_a_sentence()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonNode first = await loft.Take();
         JsonObject second = Bodies.BatchOn("trough-1");
         second["label"]!["field"] = "Field 8";
@@ -54,7 +54,7 @@ public sealed class LotKeepingTests(RunningService service)
     [Fact]
     public async Task Another_trough_is_another_matter()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.AddTrough("trough-2");
         await loft.Take();
         JsonObject second = Bodies.BatchOn("trough-2");
@@ -65,7 +65,7 @@ public sealed class LotKeepingTests(RunningService service)
     private async Task<IEnumerable<string>> Warnings(
         Action<JsonNode>? first, Action<JsonNode> second, double eachKg = 500, bool unloadFirst = false)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         if (first is not null)
         {
             JsonNode taken = await loft.Take(Batch(first, eachKg, "2026-03-01T13:00:00+05:30"));

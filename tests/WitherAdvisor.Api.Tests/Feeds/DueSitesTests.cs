@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Pages;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Tests.Feeds;

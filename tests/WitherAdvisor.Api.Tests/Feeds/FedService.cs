@@ -45,9 +45,9 @@ internal sealed class FedService : WebApplicationFactory<Program>
     public static string Key(string setting) => $"WeatherFeeds:Feeds:{Feed}:{setting}";
 
     /// <summary>A site that names the feed, with one trough.</summary>
-    public async Task<Loft> Open()
+    public async Task<TestLoft> Open()
     {
-        Loft loft = new(Caller);
+        TestLoft loft = new(Caller);
         (await loft.Caller.Put(loft.Path, FedSite())).Expect(201);
         await loft.AddTrough("trough-1");
         return loft;

@@ -12,7 +12,7 @@ public sealed class FeedDownTests
     {
         using FeedServer server = new(FeedServer.Json(LongAnswer.Text()), FeedServer.Status(503));
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         service.Clock.Advance(TimeSpan.FromHours(24));
         JsonNode refresh = (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200).Json;
@@ -45,7 +45,7 @@ public sealed class FeedDownTests
     {
         using FakeFeed feed = FakeFeed.Slow((_, cancel) => Task.Delay(Timeout.Infinite, cancel));
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         await loft.Observe(Bodies.Readings(service.Clock.GetUtcNow(), 24));
         Task<Reply> refresh = loft.Caller.Post(loft.Path + "/weather/refresh");
         await feed.Arrival!();
@@ -67,7 +67,7 @@ public sealed class FeedDownTests
         using FakeFeed feed = FakeFeed.Raw((_, client, cancel) => FakeFeed.SendJson(client, FeedFixture.Text("spring-forward.json"), cancel, dated: loadedAt));
         await using FedService service = new(feed.Url);
         service.Clock.AdjustTime(loadedAt);
-        Loft loft = new(service.Caller);
+        TestLoft loft = new(service.Caller);
         JsonObject site = FedService.FedSite();
         (site["latitude_deg"], site["longitude_deg"], site["elevation_m"], site["time_zone"]) = (50.85, 4.35, 100, "Europe/Brussels");
         (await loft.Caller.Put(loft.Path, site)).Expect(201);

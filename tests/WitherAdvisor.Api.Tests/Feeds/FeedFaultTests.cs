@@ -18,7 +18,7 @@ public sealed class FeedFaultTests
         FeedFault fault = FeedFault.All.Single(fault => fault.Name == name);
         using FakeFeed feed = fault.Serve();
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         DateTimeOffset asked = service.Clock.GetUtcNow();
 
         JsonNode refresh = await Refresh(service, loft, feed);
@@ -44,7 +44,7 @@ public sealed class FeedFaultTests
     {
         using FakeFeed feed = FakeFeed.Json(LongAnswer.Text());
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         JsonNode refresh = await Refresh(service, loft, feed);
         JsonNode taken = await loft.Take(service.Batch());
@@ -81,7 +81,7 @@ public sealed class FeedFaultTests
         Assert.Contains("gave no weather on Fri 5 Jun 2026, 15:50", (string)taken["feed"]!["text"]!, StringComparison.Ordinal);
     }
 
-    private static async Task AssertThatOneReadingHelps(Loft loft, FedService service, JsonNode taken)
+    private static async Task AssertThatOneReadingHelps(TestLoft loft, FedService service, JsonNode taken)
     {
         await loft.Observe([new JsonObject
         {
@@ -93,7 +93,7 @@ public sealed class FeedFaultTests
     }
 
     /// <summary>Where the feed makes us wait, the clock goes on by the limit of a try for each question that comes.</summary>
-    private static async Task<JsonNode> Refresh(FedService service, Loft loft, FakeFeed feed)
+    private static async Task<JsonNode> Refresh(FedService service, TestLoft loft, FakeFeed feed)
     {
         Task<Reply> refresh = loft.Caller.Post(loft.Path + "/weather/refresh");
         while (feed.Arrival is not null && await Task.WhenAny(refresh, feed.Arrival()) != refresh)

@@ -13,7 +13,7 @@ public sealed class FeedListTests
         using FeedServer server = new(FeedServer.Json("""{"error":true,"reason":"hush-hush is no key"}""", 401));
         await using FedService service = new(
             server.Url, (FedService.Key("Key"), "hush-hush"), (FedService.Key("KeyQueryParameter"), "apikey"), ("FeedRefresh:Every", "02:00:00"));
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         JsonNode before = Assert.Single((await loft.Caller.Get("/v1/feeds")).Expect(200).Json["feeds"]!.AsArray())!;
         Reply refresh = (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
@@ -39,7 +39,7 @@ public sealed class FeedListTests
     {
         using FeedServer server = new(FeedServer.Status(500));
         await using FedService service = new(server.Url, (FedService.Key("BreakerFailures"), "2"));
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);

@@ -36,7 +36,7 @@ public sealed class GaugeAndFeedTests
     {
         using FakeFeed feed = FakeFeed.Json(LongAnswer.Text());
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         JsonArray totals = [new JsonObject { ["from"] = Time(0), ["to"] = Time(24), ["rain_mm"] = 3, ["pattern_mm"] = new JsonArray(1, 2) }];
 
         (await loft.Caller.Post(loft.Path + "/rain-totals", totals)).ExpectInvalid("[0].pattern_mm");
@@ -51,7 +51,7 @@ public sealed class GaugeAndFeedTests
             body.Fill("precipitation", () => 1, Enumerable.Range(Emptied + rainyFrom, 6));
         }));
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         JsonArray totals = [new JsonObject { ["from"] = Time(0), ["to"] = Time(24), ["rain_mm"] = gaugeMm }];
         (await loft.Caller.Post(loft.Path + "/rain-totals", totals)).Expect(200);

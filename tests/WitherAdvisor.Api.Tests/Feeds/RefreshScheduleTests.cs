@@ -2,7 +2,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Testing;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds.Tests;
 
 namespace WitherAdvisor.Api.Tests.Feeds;
@@ -17,7 +17,7 @@ public sealed class RefreshScheduleTests
     {
         using RawServer server = new((_, client, cancel) => FakeFeed.SendJson(client, LongAnswer.Text(), cancel));
         await using FedService service = new(server.Url, Hourly);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         service.Clock.Advance(RefreshSchedule.LookEvery);
         await server.Arrival();
@@ -44,7 +44,7 @@ public sealed class RefreshScheduleTests
             _ => FakeFeed.SendJson(client, LongAnswer.Text(), cancel),
         });
         await using FedService service = new(server.Url, Hourly);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         List<FeedFetch> came = [];
 
         for (int fetch = 1; fetch <= 3; fetch++)
@@ -63,9 +63,9 @@ public sealed class RefreshScheduleTests
     {
         using RawServer server = new((_, client, cancel) => FakeFeed.SendJson(client, LongAnswer.Text(), cancel));
         await using FedService service = new(server.Url, Hourly);
-        Loft without = new(service.Caller);
+        TestLoft without = new(service.Caller);
         (await without.Caller.Put(without.Path, Bodies.Site())).Expect(201);
-        Loft fed = await service.Open();
+        TestLoft fed = await service.Open();
 
         service.Clock.Advance(RefreshSchedule.LookEvery);
         await Fetch(service, fed, fetch => fetch.IsGood);
@@ -79,7 +79,7 @@ public sealed class RefreshScheduleTests
     {
         using RawServer server = new((_, client, cancel) => FakeFeed.SendJson(client, LongAnswer.Text(), cancel));
         await using FedService service = new(server.Url, Hourly);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         Change(service, "ALTER TABLE WeatherReading RENAME TO Away");
 
         service.Clock.Advance(RefreshSchedule.LookEvery);
@@ -95,7 +95,7 @@ public sealed class RefreshScheduleTests
     }
 
     /// <summary>What came of the last fetch, once it is of the kind waited for.</summary>
-    private static async Task<FeedFetch> Fetch(FedService service, Loft loft, Predicate<FeedFetch> wanted)
+    private static async Task<FeedFetch> Fetch(FedService service, TestLoft loft, Predicate<FeedFetch> wanted)
     {
         while (true)
         {
@@ -119,6 +119,6 @@ public sealed class RefreshScheduleTests
         command.ExecuteNonQuery();
     }
 
-    private static Task<FeedFetch?> Last(FedService service, Loft loft) =>
+    private static Task<FeedFetch?> Last(FedService service, TestLoft loft) =>
         service.Services.GetRequiredService<IFeedLog>().Last(loft.Site, FedService.Feed, TestContext.Current.CancellationToken);
 }

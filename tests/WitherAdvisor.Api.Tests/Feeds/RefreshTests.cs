@@ -1,7 +1,8 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Tests.Testing;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds.Tests;
 
 namespace WitherAdvisor.Api.Tests.Feeds;
@@ -14,7 +15,7 @@ public sealed class RefreshTests
     {
         using FeedServer server = new(FeedServer.Status(404), FeedServer.Json(LongAnswer.Text()));
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         foreach (int days in new[] { 0, 0, 0, 1, 7, 300 })
         {
@@ -34,7 +35,7 @@ public sealed class RefreshTests
     {
         using FeedServer server = new(FeedServer.Json(LongAnswer.Text()));
         await using FedService service = new(server.Url, (FedService.Key("PastDays"), $"{most}"));
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         foreach (int days in new[] { 0, 0, 100 })
         {
@@ -50,7 +51,7 @@ public sealed class RefreshTests
     {
         using FeedServer server = new(FeedServer.Status(429).WithHeader("Retry-After", "3600"), FeedServer.Json(LongAnswer.Text()));
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         JsonNode first = (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200).Json;
         service.Clock.Advance(TimeSpan.FromMinutes(59));
@@ -75,7 +76,7 @@ public sealed class RefreshTests
             await FakeFeed.SendJson(client, LongAnswer.Text(), cancel);
         });
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         Task<Reply>[] refreshes = [.. Enumerable.Range(0, 8).Select(_ => loft.Caller.Post(loft.Path + "/weather/refresh"))];
         await server.Arrival();
@@ -90,7 +91,7 @@ public sealed class RefreshTests
     {
         using FakeFeed feed = FakeFeed.Json(LongAnswer.Text());
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
 
         var kept = await service.Services.GetRequiredService<IWeatherStore>().ReadSourced(
@@ -108,7 +109,7 @@ public sealed class RefreshTests
             client, LongAnswer.Text(body => body.Column("temperature_2m")[LongAnswer.Now] = 10.0 + number), cancel,
             dated: FeedFixture.FetchedAt.AddHours(1 - number)));
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
 
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
@@ -123,7 +124,7 @@ public sealed class RefreshTests
     public async Task A_site_without_a_feed_is_refused_in_words()
     {
         await using FedService service = new("http://feed.invalid");
-        Loft loft = new(service.Caller);
+        TestLoft loft = new(service.Caller);
         (await loft.Caller.Put(loft.Path, Bodies.Site())).Expect(201);
 
         Reply reply = (await loft.Caller.Post(loft.Path + "/weather/refresh")).ExpectProblem(409, "urn:witheradvisor:problem:site-without-feed");
@@ -136,7 +137,7 @@ public sealed class RefreshTests
     public async Task A_feed_that_the_operator_took_away_is_refused_in_words_and_advice_goes_on()
     {
         await using FedService service = new("http://feed.invalid");
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         ISiteStore sites = service.Services.GetRequiredService<ISiteStore>();
         StoredSite site = (await sites.FindSite(loft.Site, TestContext.Current.CancellationToken))!;
         await sites.PutSite(site with { Feed = "gone" }, TestContext.Current.CancellationToken);

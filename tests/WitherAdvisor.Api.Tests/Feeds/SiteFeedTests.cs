@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Tests.Testing;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds.Tests;
 
 namespace WitherAdvisor.Api.Tests.Feeds;
@@ -12,7 +12,7 @@ public sealed class SiteFeedTests(RunningService shared)
     [Fact]
     public async Task A_site_names_its_feed_and_may_name_none()
     {
-        Loft loft = new(shared.Caller);
+        TestLoft loft = new(shared.Caller);
         JsonObject site = Bodies.Site();
         site["feed"] = "hill";
 
@@ -30,7 +30,7 @@ public sealed class SiteFeedTests(RunningService shared)
     [InlineData("https://feed.example/v1/forecast")]
     public async Task A_feed_that_is_not_configured_is_refused_with_the_names_that_are(string feed)
     {
-        Loft loft = new(shared.Caller);
+        TestLoft loft = new(shared.Caller);
         JsonObject site = Bodies.Site();
         site["feed"] = feed;
 
@@ -55,7 +55,7 @@ public sealed class SiteFeedTests(RunningService shared)
     [Fact]
     public async Task A_site_without_a_feed_has_nothing_said_of_one_beside_its_advice()
     {
-        JsonNode taken = await (await Loft.Open(shared)).Take();
+        JsonNode taken = await (await TestLoft.Open(shared)).Take();
 
         Assert.True(taken.AsObject().ContainsKey("feed"));
         Assert.Null(taken["feed"]);
@@ -69,7 +69,7 @@ public sealed class SiteFeedTests(RunningService shared)
     {
         using FeedServer server = new(FeedServer.Json(LongAnswer.Text()));
         await using FedService service = new(server.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         await loft.Observe(Bodies.Readings(service.Clock.GetUtcNow(), 2));
         JsonObject moved = FedService.FedSite();
@@ -88,7 +88,7 @@ public sealed class SiteFeedTests(RunningService shared)
     {
         using FakeFeed feed = FakeFeed.Json(LongAnswer.Text());
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         JsonObject renamed = FedService.FedSite();
         renamed["name"] = "Another invented hill";
@@ -98,7 +98,7 @@ public sealed class SiteFeedTests(RunningService shared)
         Assert.Equal(LongAnswer.Days * 24, await Kept(service, loft));
     }
 
-    private static async Task<int> Kept(FedService service, Loft loft) =>
+    private static async Task<int> Kept(FedService service, TestLoft loft) =>
         (await service.Services.GetRequiredService<IWeatherStore>().ReadSourced(
             loft.Site, LongAnswer.First, LongAnswer.First.AddDays(LongAnswer.Days), TestContext.Current.CancellationToken)).Count;
 }

@@ -55,7 +55,7 @@ public sealed class WaysInTests
     {
         using FakeFeed feed = FakeFeed.Json(Answer.ToJsonString());
         await using FedService service = new(feed.Url);
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         string id = (string)(await loft.Take(service.Batch()))["kept"]!["id"]!;
 
@@ -67,9 +67,9 @@ public sealed class WaysInTests
         Assert.Equal(["true"], (await loft.Caller.Post($"/v1/advice/{id}/replay")).Expect(200).Headers.GetValues("Replay-Identical"));
     }
 
-    private static async Task<string> Advice(FedService service, Func<Loft, Task> bringWeather)
+    private static async Task<string> Advice(FedService service, Func<TestLoft, Task> bringWeather)
     {
-        Loft loft = await service.Open();
+        TestLoft loft = await service.Open();
         await bringWeather(loft);
         string id = (string)(await loft.Take(service.Batch()))["kept"]!["id"]!;
         return (await loft.Caller.Get($"/v1/advice/{id}")).Expect(200).Text;

@@ -3,8 +3,8 @@ using System.Text.Json.Nodes;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Tests.Http;
 
@@ -61,7 +61,7 @@ public sealed class AnyBodyTests(RunningService service)
         RequestForm form, List<(int Place, string Json)> changes,
         IReadOnlyList<FieldPlace> places, Func<Shape, string, string> value)
     {
-        Loft loft = await service.SharedLoft.Value;
+        TestLoft loft = await service.SharedLoft.Value;
         JsonNode body = DocumentedExamples.Of(await service.Document.Value, form);
         string text = body.ToJsonString();
         foreach ((int place, string json) in changes)
@@ -88,13 +88,13 @@ public sealed class AnyBodyTests(RunningService service)
 
     private async Task<Reply> SendBytes(RequestForm form, byte[] bytes)
     {
-        Loft loft = await service.SharedLoft.Value;
+        TestLoft loft = await service.SharedLoft.Value;
         return await loft.Caller.SendBytes(form.Method, await form.Path(loft), bytes);
     }
 
     private async Task<Reply> SendCsv(string csv)
     {
-        Loft loft = await service.SharedLoft.Value;
+        TestLoft loft = await service.SharedLoft.Value;
         return await loft.Caller.PostText(loft.Path + "/weather?kind=observed", csv, "text/csv");
     }
 

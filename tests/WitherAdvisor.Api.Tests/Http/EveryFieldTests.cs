@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Tests.Http;
 
@@ -26,7 +26,7 @@ public sealed class EveryFieldTests(RunningService service)
     [MemberData(nameof(Requests))]
     public async Task The_documented_example_of_each_request_is_taken(string request)
     {
-        (RequestForm form, Loft loft, JsonNode body) = await Prepare(request);
+        (RequestForm form, TestLoft loft, JsonNode body) = await Prepare(request);
         Reply reply = await form.Send(loft, body.ToJsonString());
         Assert.True(reply.Status is 200 or 201, reply.Text);
     }
@@ -168,11 +168,11 @@ public sealed class EveryFieldTests(RunningService service)
 
     private async Task<Reply> Send(string request, string field, string? json)
     {
-        (RequestForm form, Loft loft, JsonNode body) = await Prepare(request);
+        (RequestForm form, TestLoft loft, JsonNode body) = await Prepare(request);
         return await form.Send(loft, Place(request, field).Replace(body, json));
     }
 
-    private async Task<(RequestForm Form, Loft Loft, JsonNode Body)> Prepare(string request)
+    private async Task<(RequestForm Form, TestLoft TestLoft, JsonNode Body)> Prepare(string request)
     {
         RequestForm form = RequestForm.Of(request);
         return (form, await service.SharedLoft.Value, DocumentedExamples.Of(await service.Document.Value, form));

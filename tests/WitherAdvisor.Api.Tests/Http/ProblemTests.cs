@@ -27,7 +27,7 @@ public sealed class ProblemTests(RunningService service)
     [Fact]
     public async Task A_batch_for_an_unknown_site_or_trough_is_not_found()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Post("/v1/sites/nowhere/batches", Bodies.BatchOn("trough-1")))
             .ExpectProblem(404, "urn:witheradvisor:problem:unknown-site");
         (await loft.Caller.Post(loft.Path + "/batches", Bodies.BatchOn("trough-9")))

@@ -16,7 +16,7 @@ public sealed class StrictQueryTests(RunningService service)
     [InlineData("%2B5%20")]
     public async Task A_number_that_does_not_fit_is_refused_with_its_range(string given)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         Reply reply = await loft.Caller.Get($"{loft.Path}/batches?limit={given}");
         Assert.Equal("a whole number from 1 to 500", reply.ExpectInvalid("limit").Errors[0].Allowed);
     }
@@ -24,14 +24,14 @@ public sealed class StrictQueryTests(RunningService service)
     [Fact]
     public async Task A_parameter_given_twice_is_refused()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Get($"{loft.Path}/batches?limit=1&limit=2")).ExpectInvalid("limit");
     }
 
     [Fact]
     public async Task An_unknown_parameter_is_refused()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Get($"{loft.Path}/batches?limits=1")).ExpectInvalid("limits");
     }
 
@@ -45,7 +45,7 @@ public sealed class StrictQueryTests(RunningService service)
     [InlineData("kind=observed&from=2026-03-01T00:00:00Z&to=2026-12-28T00:00:00Z", "to")]
     public async Task What_is_asked_of_the_weather_is_read_strictly(string query, string field)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Get($"{loft.Path}/weather?{query}")).ExpectInvalid(field);
     }
 }

@@ -83,7 +83,7 @@ public sealed class ModelCardEndpointTests(RunningService service)
     [Fact]
     public async Task What_matters_most_for_a_batch_is_told_by_its_newest_advice()
     {
-        Loft loft = await service.SharedLoft.Value;
+        TestLoft loft = await service.SharedLoft.Value;
         JsonNode taken = await loft.Take();
         string batch = (string)taken["batch"]!["id"]!;
 

@@ -2,10 +2,10 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Tests.Outcomes;
 

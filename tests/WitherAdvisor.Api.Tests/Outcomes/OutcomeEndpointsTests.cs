@@ -8,7 +8,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task An_outcome_is_kept_with_all_that_was_said_and_what_follows_from_it()
     {
-        (Loft loft, string path) = await Prepare();
+        (TestLoft loft, string path) = await Prepare();
         JsonObject given = Bodies.Outcome();
 
         Reply first = (await loft.Caller.Put(path, given)).Expect(201);
@@ -32,7 +32,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task Outturn_of_leaf_leaves_the_measured_water_on_it_out()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject batch = Bodies.BatchOn("trough-1");
         batch["surface_water"] = new JsonObject { ["measured_kg_per_kg"] = 0.12 };
         string path = $"/v1/batches/{await loft.Unloaded(batch: batch)}/outcome";
@@ -46,7 +46,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task Nothing_need_be_known_and_what_is_not_stays_null()
     {
-        (Loft loft, string path) = await Prepare();
+        (TestLoft loft, string path) = await Prepare();
 
         JsonNode kept = (await loft.Caller.Put(path, new JsonObject())).Expect(201).Json;
 
@@ -59,7 +59,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task Changing_an_outcome_keeps_the_former_one_and_the_same_again_adds_none()
     {
-        (Loft loft, string path) = await Prepare();
+        (TestLoft loft, string path) = await Prepare();
         JsonObject given = Bodies.Outcome();
         (await loft.Caller.Put(path, given)).Expect(201);
         service.Clock.Advance(TimeSpan.FromMinutes(1));
@@ -89,7 +89,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [InlineData("marks", """[{"scale": "Colour", "mark": 1}, {"scale": "Colour", "mark": 2}]""", "marks[1].scale", "each scale once")]
     public async Task What_cannot_be_is_refused_and_nothing_is_kept(string field, string value, string named, string allowed)
     {
-        (Loft loft, string path) = await Prepare();
+        (TestLoft loft, string path) = await Prepare();
         JsonObject given = Bodies.Outcome();
         given[field] = JsonNode.Parse(value);
 
@@ -102,7 +102,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task Weights_are_held_against_the_moisture_that_was_measured()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject batch = Bodies.BatchOn("trough-1");
         batch["measured_moisture_wet_basis_percent"] = 75;
         batch["surface_water"] = new JsonObject { ["measured_kg_per_kg"] = 0.2 };
@@ -125,7 +125,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [InlineData("sample_weighings", """[{"hour": 2, "weight_percent": 30}]""", "sample_against_weight")]
     public async Task What_is_odd_is_asked_about_and_kept_once_confirmed(string field, string value, string code)
     {
-        (Loft loft, string path) = await Prepare();
+        (TestLoft loft, string path) = await Prepare();
         JsonObject given = Bodies.Outcome();
         given[field] = JsonNode.Parse(value);
 
@@ -144,7 +144,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task A_short_night_is_asked_about()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         string path = $"/v1/batches/{await loft.Unloaded(hours: 2)}/outcome";
 
         Reply asked = await loft.Caller.Put(path, new JsonObject());
@@ -155,7 +155,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task Only_an_unloaded_batch_has_an_outcome()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         string id = (string)(await loft.Take())["batch"]!["id"]!;
         (await loft.Caller.Put($"/v1/batches/{id}/outcome", new JsonObject())).ExpectProblem(409, "urn:witheradvisor:problem:still-on-trough");
         JsonObject cancelled = new() { ["cancelled_at"] = "2026-03-01T14:00:00+05:30", ["reason"] = "The fan failed." };
@@ -167,7 +167,7 @@ public sealed class OutcomeEndpointsTests(RunningService service)
     [Fact]
     public async Task The_scales_of_a_site_are_put_together_and_each_name_stands_once()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         string path = loft.Path + "/taster-scales";
         Assert.Empty((await loft.Caller.Get(path)).Expect(200).Json.AsArray());
         (await loft.Caller.Put(path, Bodies.Scales())).Expect(200);
@@ -179,9 +179,9 @@ public sealed class OutcomeEndpointsTests(RunningService service)
         (await loft.Caller.Put("/v1/sites/nowhere/taster-scales", Bodies.Scales())).ExpectProblem(404, "urn:witheradvisor:problem:unknown-site");
     }
 
-    private async Task<(Loft Loft, string Path)> Prepare()
+    private async Task<(TestLoft TestLoft, string Path)> Prepare()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.NameScales();
         return (loft, $"/v1/batches/{await loft.Unloaded()}/outcome");
     }

@@ -20,7 +20,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task A_paper_log_is_taken_with_what_it_knows_and_nothing_made_up()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
 
         JsonNode taken = (await Import(loft, Paper, "take")).Expect(200).Json;
 
@@ -43,7 +43,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task Several_readings_of_the_air_stand_in_one_cell()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         (await Import(loft, PaperPairs, "take")).Expect(200);
 
         string id = (string)(await loft.Caller.Get(loft.Path + "/batches")).Json[0]!["id"]!;
@@ -59,7 +59,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task A_preview_keeps_nothing_and_says_what_would_come_of_each_row()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         (await Import(loft, Paper.Split('\n')[0] + "\n" + Paper.Split('\n')[1], "take")).Expect(200);
         string mixed = Paper + "\n2025-06-04 17:00,trough-9,Upper,Field 7,,,1200,11,26.5,19.3,4,1300,60,right,,\n2025-06-05 17:00,trough-1,Upper,Field 7,,,1200,2,26,19,4,580,60,right,,";
 
@@ -77,7 +77,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task The_same_file_twice_adds_nothing()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         (await Import(loft, Paper, "take")).Expect(200);
         string before = await Export(loft);
 
@@ -90,7 +90,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task One_wrong_row_keeps_all_out_unless_the_good_ones_are_asked_for()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         string file = Paper + "\n2025-06-04 17:00,trough-1,Upper,Field 7,,,much,11,26.5,19.3,4,580,60,right,,";
 
         Reply refused = await Import(loft, file, "take");
@@ -105,7 +105,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task An_odd_row_is_asked_about_and_taken_once_confirmed()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         const string odd = "loaded_at,trough,division,field,green_weight_kg,on_trough_hours\n2025-06-01 17:30,trough-1,Upper,Field 7,1200,2";
 
         Reply asked = (await Import(loft, odd, "take")).ExpectProblem(409, "urn:witheradvisor:problem:unusual-outcome");
@@ -118,7 +118,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task A_log_brings_the_outcome_of_a_batch_that_was_advised_on_here()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         string id = (string)(await loft.Take())["batch"]!["id"]!;
         const string log = "loaded_at,trough,division,field,green_weight_kg,unloaded_at,withered_weight_kg\n2026-03-01 13:00,trough-1,Upper,Field 7,1176,2026-03-01 23:00,560";
 
@@ -149,7 +149,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [InlineData("loaded_at,trough,division,field,green_weight_kg\n2025-06-01 17:30,trough-1,Upper,Field 7,1200\n2025-06-01 17:30,trough-1,Upper,Field 7,1200", "line 3, column loaded_at")]
     public async Task What_does_not_fit_is_named_by_line_and_column(string csv, string field)
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         (await Import(loft, csv, "take")).ExpectInvalid(field);
         Assert.Empty((await loft.Caller.Get(loft.Path + "/batches")).Json.AsArray());
     }
@@ -157,7 +157,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task What_is_exported_is_imported_into_an_empty_database_without_loss()
     {
-        Loft loft = await Nasty();
+        TestLoft loft = await Nasty();
         string exported = await Export(loft);
         Assert.Equal(6, exported.Split("\r\n").Length);
 
@@ -195,7 +195,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task An_export_tells_the_advice_that_was_given_and_its_weather()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
         string id = await loft.Unloaded();
         (await loft.Caller.Put($"/v1/batches/{id}/outcome", Bodies.Outcome())).Expect(201);
@@ -223,7 +223,7 @@ public sealed class OutcomeLogTests(RunningService service)
     [InlineData("cultivar=Clone%20A&from=2025-01-01T00:00:00Z", 1)]
     public async Task An_export_is_filtered(string filter, int rows)
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         (await Import(loft, Paper, "take")).Expect(200);
         Assert.Equal(rows, Rows((await loft.Caller.Get($"{loft.Path}/outcomes/export?format=csv&{filter}")).Expect(200).Text).Count);
     }
@@ -231,24 +231,24 @@ public sealed class OutcomeLogTests(RunningService service)
     [Fact]
     public async Task An_empty_log_is_a_header_and_an_unknown_site_none()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         Assert.Single((await Export(loft)).TrimEnd().Split("\r\n"));
         (await loft.Caller.Get("/v1/sites/nowhere/outcomes/export?format=csv")).ExpectProblem(404, "urn:witheradvisor:problem:unknown-site");
         (await loft.Caller.Get(loft.Path + "/outcomes/export?format=xlsx")).ExpectInvalid("format");
         (await loft.Caller.Get(loft.Path + "/outcomes/export?format=csv&from=2026-01-02T00:00:00Z&to=2026-01-01T00:00:00Z")).ExpectInvalid("to");
     }
 
-    private async Task<Loft> Open()
+    private async Task<TestLoft> Open()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.NameScales();
         return loft;
     }
 
     /// <summary>A log with everything in it that might be lost on the way: three advised batches and one off paper.</summary>
-    private async Task<Loft> Nasty()
+    private async Task<TestLoft> Nasty()
     {
-        Loft loft = await Open();
+        TestLoft loft = await Open();
         foreach (string text in new[] { "=HYPERLINK(1)", "'quoted", "plain, with \"quotes\" and 茶" })
         {
             JsonObject batch = Bodies.BatchOn("trough-1");
@@ -267,10 +267,10 @@ public sealed class OutcomeLogTests(RunningService service)
         return loft;
     }
 
-    private static Task<Reply> Import(Loft loft, string csv, string mode) =>
+    private static Task<Reply> Import(TestLoft loft, string csv, string mode) =>
         loft.Caller.PostText($"{loft.Path}/outcomes/import?mode={mode}", csv, "text/csv");
 
-    private static async Task<string> Export(Loft loft) =>
+    private static async Task<string> Export(TestLoft loft) =>
         (await loft.Caller.Get(loft.Path + "/outcomes/export?format=csv")).Expect(200).Text;
 
     private static List<Dictionary<string, string>> Rows(string csv)

@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Sensitivities;
-using WitherAdvisor.Store;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

@@ -5,7 +5,6 @@ using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

@@ -34,7 +34,7 @@ public sealed class CalibrationPageTests(RunningService service)
     [Fact]
     public async Task What_a_browser_did_not_get_from_the_page_changes_nothing()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
 
         Reply reply = await loft.Caller.PostText($"/sites/{loft.Site}/calibration/recalibrate", "", "application/x-www-form-urlencoded");
 

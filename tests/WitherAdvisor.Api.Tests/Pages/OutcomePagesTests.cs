@@ -7,8 +7,9 @@ using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Log;
 using WitherAdvisor.Api.Pages.Outcomes;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

@@ -4,8 +4,9 @@ using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Sheet;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

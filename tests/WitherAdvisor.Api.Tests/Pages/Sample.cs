@@ -1,17 +1,18 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
-using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages;
+using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
 using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.Plans.Writing;
-using WitherAdvisor.Plans;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Tests.Pages;
 

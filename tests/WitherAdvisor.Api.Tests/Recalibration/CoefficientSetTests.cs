@@ -9,7 +9,7 @@ public sealed class CoefficientSetTests(RunningService service)
     [Fact]
     public async Task A_site_has_the_defaults_until_something_else_is_adopted()
     {
-        JsonNode sets = await new LoftWithPast(await Loft.Open(service)).Sets();
+        JsonNode sets = await new LoftWithPast(await TestLoft.Open(service)).Sets();
 
         Assert.Equal("defaults-1", (string?)sets["adopted"]);
         Assert.Empty(sets["adoptions"]!.AsArray());
@@ -60,7 +60,7 @@ public sealed class CoefficientSetTests(RunningService service)
     [Fact]
     public async Task A_name_that_is_taken_or_the_services_own_is_refused()
     {
-        LoftWithPast loft = new(await Loft.Open(service));
+        LoftWithPast loft = new(await TestLoft.Open(service));
         (await loft.Caller.Put(loft.Path + "/coefficient-sets/mine", Spread(0.1))).Expect(201);
 
         foreach (string name in new[] { "mine", "learned-7", "defaults-1" })
@@ -96,9 +96,9 @@ public sealed class CoefficientSetTests(RunningService service)
         return (double)ready["p90_hours"]! - (double)ready["p10_hours"]!;
     }
 
-    private async Task<Loft> OpenWithWeather()
+    private async Task<TestLoft> OpenWithWeather()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
         return loft;
     }

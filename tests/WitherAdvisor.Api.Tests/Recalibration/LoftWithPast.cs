@@ -5,7 +5,7 @@ using WitherAdvisor.SyntheticSeasons;
 namespace WitherAdvisor.Api.Tests.Recalibration;
 
 /// <summary>A site of a test's own whose past was told through the interface, and what is asked of it.</summary>
-internal sealed class LoftWithPast(Loft loft)
+internal sealed class LoftWithPast(TestLoft loft)
 {
     private static readonly TimeSpan LongestRun = TimeSpan.FromMinutes(5);
 
@@ -13,11 +13,11 @@ internal sealed class LoftWithPast(Loft loft)
 
     public Caller Caller => loft.Caller;
 
-    public Loft Loft => loft;
+    public TestLoft Loft => loft;
 
     public static async Task<LoftWithPast> Open(RunningService service, PastOfLoft past)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject trough = Bodies.Trough();
         trough["area_m2"] = PastOfLoft.AreaM2;
         (await loft.Caller.Put(loft.Path + "/troughs/trough-1", trough)).Expect(200);

@@ -99,7 +99,7 @@ public sealed class RecalibrationTests(RunningService service)
     [Fact]
     public async Task A_site_without_outcomes_learns_nothing_and_says_so()
     {
-        LoftWithPast loft = new(await Loft.Open(service));
+        LoftWithPast loft = new(await TestLoft.Open(service));
 
         JsonNode job = await loft.Recalibrate();
 
@@ -111,7 +111,7 @@ public sealed class RecalibrationTests(RunningService service)
     [Fact]
     public async Task An_outcome_of_which_too_little_is_kept_is_left_out_with_its_reason()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
         string nothingFound = await loft.Unloaded();
         (await loft.Caller.Put($"/v1/batches/{nothingFound}/outcome", new JsonObject { ["note"] = "nobody weighed it" })).Expect(201);

@@ -8,7 +8,7 @@ public sealed class SiteEndpointsTests(RunningService service)
     [Fact]
     public async Task A_site_is_created_once_and_replaced_after()
     {
-        Loft loft = new(service.Caller);
+        TestLoft loft = new(service.Caller);
         Reply created = (await loft.Caller.Put(loft.Path, Bodies.Site())).Expect(201);
         Assert.Equal(loft.Path, created.Headers.Location!.ToString());
 
@@ -21,7 +21,7 @@ public sealed class SiteEndpointsTests(RunningService service)
     [Fact]
     public async Task A_site_answers_with_every_setting_stated()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonNode site = (await loft.Caller.Get(loft.Path)).Expect(200).Json;
         Assert.Equal(loft.Site, (string?)site["id"]);
         Assert.Equal(52.8, (double)site["hot_air_c"]!);
@@ -34,7 +34,7 @@ public sealed class SiteEndpointsTests(RunningService service)
     [Fact]
     public async Task A_style_starts_from_its_name_and_keeps_what_was_set()
     {
-        Loft loft = new(service.Caller);
+        TestLoft loft = new(service.Caller);
         JsonObject site = Bodies.Site();
         site["station_pressure_hpa"] = 845.7;
         site["style"] = new JsonObject { ["name"] = "long", ["target_moisture_wet_basis_percent"] = 62.3, ["tolerated_spread_wet_basis_points"] = 7 };
@@ -49,7 +49,7 @@ public sealed class SiteEndpointsTests(RunningService service)
     [Fact]
     public async Task All_sites_are_listed()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonNode sites = (await loft.Caller.Get("/v1/sites")).Expect(200).Json;
         Assert.Contains(sites.AsArray(), site => (string?)site!["id"] == loft.Site);
     }

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Tests.Testing;
 

@@ -12,7 +12,7 @@ using WitherAdvisor.Api.Weather;
 namespace WitherAdvisor.Api.Tests.Testing;
 
 /// <summary>A request that has a body: where it goes and of what type it is.</summary>
-internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, Func<Loft, Task<string>> Path)
+internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, Func<TestLoft, Task<string>> Path)
 {
     public static IReadOnlyList<RequestForm> All { get; } =
     [
@@ -33,25 +33,25 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
 
     public static RequestForm Of(string name) => All.Single(form => form.Name == name);
 
-    public async Task<Reply> Send(Loft loft, string body) =>
+    public async Task<Reply> Send(TestLoft loft, string body) =>
         await loft.Caller.SendJson(Method, await Path(loft), body);
 
-    private static Func<Loft, Task<string>> At(Func<Loft, string> path) => loft => Task.FromResult(path(loft));
+    private static Func<TestLoft, Task<string>> At(Func<TestLoft, string> path) => loft => Task.FromResult(path(loft));
 
-    private static Func<Loft, Task<string>> OfBatch(string way) => async loft =>
+    private static Func<TestLoft, Task<string>> OfBatch(string way) => async loft =>
     {
         JsonNode taken = await loft.Take();
         return $"/v1/batches/{taken["batch"]!["id"]}/{way}";
     };
 
-    private static async Task<string> OfSet(Loft loft)
+    private static async Task<string> OfSet(TestLoft loft)
     {
         string set = $"{loft.Path}/coefficient-sets/set-{Guid.NewGuid().ToString("N")[..12]}";
         (await loft.Caller.Put(set, new JsonObject())).Expect(201);
         return set + "/adopt";
     }
 
-    private static async Task<string> OfOutcome(Loft loft)
+    private static async Task<string> OfOutcome(TestLoft loft)
     {
         await loft.NameScales();
         return $"/v1/batches/{await loft.UnloadedBatch.Value}/outcome";

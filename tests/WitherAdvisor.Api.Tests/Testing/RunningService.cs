@@ -21,7 +21,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
     {
         SharedLoft = new(async () =>
         {
-            Loft loft = await Loft.Open(this);
+            TestLoft loft = await TestLoft.Open(this);
             await loft.Observe(Bodies.Readings(DateTimeOffset.Parse("2026-03-01T13:00:00+05:30"), 24 * 8));
             return loft;
         });
@@ -31,7 +31,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 3, 1, 8, 0, 0, TimeSpan.Zero));
 
     /// <summary>A site for tests that leave nothing behind that others see.</summary>
-    internal Lazy<Task<Loft>> SharedLoft { get; }
+    internal Lazy<Task<TestLoft>> SharedLoft { get; }
 
     /// <summary>The OpenAPI document as served.</summary>
     public Lazy<Task<JsonNode>> Document { get; }

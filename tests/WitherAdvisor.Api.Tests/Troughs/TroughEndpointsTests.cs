@@ -8,7 +8,7 @@ public sealed class TroughEndpointsTests(RunningService service)
     [Fact]
     public async Task A_trough_is_created_replaced_and_read_back_with_every_setting_stated()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonObject wide = Bodies.Trough();
         wide["area_m2"] = 60.5;
         wide["slowest_fan_share_percent"] = 60;
@@ -22,7 +22,7 @@ public sealed class TroughEndpointsTests(RunningService service)
     [Fact]
     public async Task The_troughs_of_a_site_are_listed_by_id()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.AddTrough("a-trough");
         JsonArray troughs = (await loft.Caller.Get(loft.Path + "/troughs")).Expect(200).Json.AsArray();
         Assert.Equal(["a-trough", "trough-1"], troughs.Select(trough => (string?)trough!["id"]));
@@ -36,7 +36,7 @@ public sealed class TroughEndpointsTests(RunningService service)
     [Fact]
     public async Task An_id_is_a_short_slug()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Put(loft.Path + "/troughs/Trough%201", Bodies.Trough())).ExpectInvalid("trough");
     }
 }

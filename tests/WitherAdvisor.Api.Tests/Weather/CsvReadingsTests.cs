@@ -7,7 +7,7 @@ public sealed class CsvReadingsTests(RunningService service)
     [Fact]
     public async Task Columns_go_by_name_in_any_order_and_an_empty_cell_is_unknown()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         Reply reply = await Post(loft, """
             rain_mm,time,dry_bulb_c,relative_humidity_percent
             0.4,2026-03-01T07:00:00+05:30,19.4,85
@@ -23,14 +23,14 @@ public sealed class CsvReadingsTests(RunningService service)
     [Fact]
     public async Task A_byte_order_mark_quotes_and_Windows_line_ends_are_taken()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await Post(loft, "\uFEFF\"time\",\"dry_bulb_c\"\r\n\"2026-03-01T07:00:00Z\",\"19.4\"\r\n")).Expect(200);
     }
 
     [Fact]
     public async Task What_is_wrong_is_told_row_by_row_with_line_and_column_and_nothing_is_kept()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         Reply reply = await Post(loft, """
             time,dry_bulb_c,wet_bulb_c,rain_mm
             2026-03-01T07:00:00+05:30,19.4,17,0
@@ -58,14 +58,14 @@ public sealed class CsvReadingsTests(RunningService service)
     [InlineData("", "line 1, column time")]
     public async Task A_file_without_the_right_header_or_rows_is_refused(string csv, string field)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await Post(loft, csv)).ExpectInvalid(field);
     }
 
     [Fact]
     public async Task Where_the_caller_so_chooses_the_good_rows_are_kept_and_each_refused_one_is_told()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         Reply reply = await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good_rows", """
             time,dry_bulb_c,wet_bulb_c,rain_mm
             2026-03-01T07:00:00+05:30,19.4,17,0
@@ -92,7 +92,7 @@ public sealed class CsvReadingsTests(RunningService service)
     [Fact]
     public async Task Good_rows_alone_give_an_empty_list_of_refused_ones_and_none_is_a_refusal()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         const string path = "/weather?kind=observed&keep=good_rows";
         Assert.Equal(
             """{"received":1,"new":1,"kept":1,"refused":[]}""",
@@ -104,7 +104,7 @@ public sealed class CsvReadingsTests(RunningService service)
     [Fact]
     public async Task What_to_keep_is_a_choice_for_CSV_and_spelt_exactly()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good_rows", """[{"time": "2026-03-01T07:00:00Z", "dry_bulb_c": 19}]""")).ExpectInvalid("keep");
         (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=good", "time,dry_bulb_c\n2026-03-01T07:00:00Z,19", "text/csv")).ExpectInvalid("keep");
         (await loft.Caller.PostText(loft.Path + "/weather?kind=observed&keep=all_or_none", "time,dry_bulb_c\n2026-03-01T07:00:00Z,19", "text/csv")).Expect(200);
@@ -113,12 +113,12 @@ public sealed class CsvReadingsTests(RunningService service)
     [Fact]
     public async Task More_readings_than_a_call_may_hold_are_refused()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         DateTimeOffset first = new(2025, 1, 1, 0, 0, 0, TimeSpan.Zero);
         var rows = Enumerable.Range(0, 5001).Select(hour => $"{first.AddHours(hour):yyyy-MM-ddTHH:mm:ssZ},19");
         (await Post(loft, "time,dry_bulb_c\n" + string.Join('\n', rows))).ExpectInvalid("body");
     }
 
-    private static Task<Reply> Post(Loft loft, string csv) =>
+    private static Task<Reply> Post(TestLoft loft, string csv) =>
         loft.Caller.PostText(loft.Path + "/weather?kind=observed", csv, "text/csv");
 }

@@ -20,7 +20,7 @@ public sealed class InstrumentTests(RunningService service)
     [InlineData("unventilated", 0.001200)]
     public async Task A_wet_bulb_counts_as_its_instrument_reads_at_station_pressure(string instrument, double coefficientPerK)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.Observe([Bulbs(instrument)]);
 
         double dewPointC = (double)(await Hour(loft))["dew_point_c"]!;
@@ -32,9 +32,9 @@ public sealed class InstrumentTests(RunningService service)
     [Fact]
     public async Task A_bulb_on_a_wall_reads_higher_so_that_the_same_figures_mean_drier_air_and_none_means_the_thermodynamic_one()
     {
-        Loft aspirated = await Loft.Open(service);
-        Loft unsaid = await Loft.Open(service);
-        Loft still = await Loft.Open(service);
+        TestLoft aspirated = await TestLoft.Open(service);
+        TestLoft unsaid = await TestLoft.Open(service);
+        TestLoft still = await TestLoft.Open(service);
         await aspirated.Observe([Bulbs("aspirated")]);
         await unsaid.Observe([Bulbs(null)]);
         await still.Observe([Bulbs("unventilated")]);
@@ -49,12 +49,12 @@ public sealed class InstrumentTests(RunningService service)
     [Fact]
     public async Task What_the_reading_said_is_kept_as_it_was_said_by_JSON_and_by_CSV()
     {
-        Loft json = await Loft.Open(service);
-        Loft csv = await Loft.Open(service);
+        TestLoft json = await TestLoft.Open(service);
+        TestLoft csv = await TestLoft.Open(service);
         await json.Observe([Bulbs("screen")]);
         (await csv.Caller.PostText(csv.Path + "/weather?kind=observed", "time,dry_bulb_c,wet_bulb_c,instrument,station_pressure_hpa\n2026-03-01T07:00:00Z,25.6,19.5,screen,845", "text/csv")).Expect(200);
 
-        foreach (Loft loft in new[] { json, csv })
+        foreach (TestLoft loft in new[] { json, csv })
         {
             JsonNode kept = (await loft.Caller.Get($"{loft.Path}/weather?kind=observed&from=2026-03-01T00:00:00Z&to=2026-03-02T00:00:00Z")).Expect(200).Json;
             Assert.Equal("screen", (string)kept["readings"]![0]!["instrument"]!);
@@ -67,7 +67,7 @@ public sealed class InstrumentTests(RunningService service)
     [Fact]
     public async Task A_newer_humidity_brings_its_own_instrument_or_none()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         await loft.Observe([Bulbs("unventilated")]);
         await loft.Observe([new JsonObject { ["time"] = "2026-03-01T07:00:00Z", ["wet_bulb_c"] = 18 }]);
 
@@ -81,7 +81,7 @@ public sealed class InstrumentTests(RunningService service)
     [InlineData("""{"time": "2026-03-01T07:00:00Z", "dry_bulb_c": 45, "wet_bulb_c": 10, "instrument": "unventilated"}""", "[0].wet_bulb_c")]
     public async Task An_instrument_that_does_not_fit_its_bulbs_is_refused(string reading, string field)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.PostText(loft.Path + "/weather?kind=observed", $"[{reading}]")).ExpectInvalid(field);
     }
 
@@ -99,7 +99,7 @@ public sealed class InstrumentTests(RunningService service)
         return reading;
     }
 
-    private static async Task<JsonNode> Hour(Loft loft) => Assert.Single(
+    private static async Task<JsonNode> Hour(TestLoft loft) => Assert.Single(
         (await loft.Caller.Get($"{loft.Path}/weather/review?at={At}")).Expect(200).Json["hours"]!.AsArray(),
         hour => (string)hour!["time"]! == "2026-03-01T12:30:00+05:30")!;
 }

@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Tests.Weather;
 
@@ -14,7 +15,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
     [Fact]
     public async Task The_review_tells_hours_days_spells_with_their_reasons_holes_and_age()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         JsonArray readings = Bodies.Readings(Loaded.AddHours(-2), 24 * 20);
         foreach (JsonNode? wet in readings.Skip(480 - 30).Take(10))
         {
@@ -46,7 +47,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
     [Fact]
     public async Task Of_a_site_without_weather_nothing_is_0_and_every_null_has_its_reason()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
 
         JsonNode review = (await loft.Caller.Get($"{loft.Path}/weather/review?days=3")).Expect(200).Json;
 
@@ -63,7 +64,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
     [Fact]
     public async Task The_feed_of_the_site_stands_beside_its_weather_with_what_came_of_asking_it()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         using IServiceScope scope = service.Services.CreateScope();
         ISiteStore sites = scope.ServiceProvider.GetRequiredService<ISiteStore>();
         await sites.PutSite((await sites.FindSite(loft.Site, Cancel))! with { Feed = "gone-feed" }, Cancel);
@@ -83,7 +84,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
     [Fact]
     public async Task Every_value_of_the_series_says_where_it_is_from()
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         DateTimeOffset at = DateTimeOffset.Parse("2026-03-01T07:00:00Z");
         await loft.Observe([new JsonObject { ["time"] = "2026-03-01T07:00:00Z", ["dry_bulb_c"] = 19 }]);
         (await loft.Caller.PostText(loft.Path + "/weather?kind=forecast", """[{"time": "2026-03-01T07:00:00Z", "wind_m_per_s": 2, "rain_mm": 5}]""")).Expect(200);
@@ -114,7 +115,7 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
     [InlineData("from=1", "from")]
     public async Task What_is_asked_of_a_review_is_read_strictly(string query, string field)
     {
-        Loft loft = await Loft.Open(service);
+        TestLoft loft = await TestLoft.Open(service);
         (await loft.Caller.Get($"{loft.Path}/weather/review?{query}")).ExpectInvalid(field);
     }
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Advice.Answers;

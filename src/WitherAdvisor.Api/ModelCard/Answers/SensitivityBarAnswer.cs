@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard.Answers;

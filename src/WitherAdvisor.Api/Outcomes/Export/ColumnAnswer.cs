@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 

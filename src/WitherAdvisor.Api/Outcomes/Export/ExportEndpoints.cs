@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes.Log;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 

@@ -1,7 +1,8 @@
 using System.Runtime.CompilerServices;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 

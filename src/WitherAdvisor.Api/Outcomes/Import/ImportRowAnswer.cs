@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

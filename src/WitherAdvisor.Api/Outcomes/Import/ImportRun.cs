@@ -1,10 +1,12 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using CsvHelper;
 using CsvHelper.Configuration;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

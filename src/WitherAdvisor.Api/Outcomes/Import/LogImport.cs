@@ -1,9 +1,10 @@
 using System.Text;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

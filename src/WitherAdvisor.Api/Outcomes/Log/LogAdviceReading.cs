@@ -1,4 +1,4 @@
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

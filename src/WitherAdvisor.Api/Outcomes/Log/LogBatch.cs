@@ -1,5 +1,4 @@
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 
 namespace WitherAdvisor.Api.Outcomes.Log;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

@@ -1,5 +1,5 @@
 using System.Reflection;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes.Log;

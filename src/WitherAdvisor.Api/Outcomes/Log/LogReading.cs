@@ -1,10 +1,11 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

@@ -1,10 +1,11 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Spells;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 

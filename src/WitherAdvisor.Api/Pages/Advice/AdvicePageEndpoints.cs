@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 

@@ -3,9 +3,10 @@ using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Weather;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Sensitivities;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 

@@ -2,14 +2,15 @@ using System.Text.Json;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Sensitivities;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 

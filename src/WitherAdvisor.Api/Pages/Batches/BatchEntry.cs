@@ -1,7 +1,8 @@
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

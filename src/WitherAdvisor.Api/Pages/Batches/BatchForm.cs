@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

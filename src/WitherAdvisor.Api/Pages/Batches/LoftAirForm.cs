@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

@@ -2,8 +2,9 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 

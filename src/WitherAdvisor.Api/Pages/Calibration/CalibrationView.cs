@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Recalibration.Answers;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Calibration;
 

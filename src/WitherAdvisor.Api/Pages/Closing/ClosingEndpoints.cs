@@ -2,7 +2,8 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Closing;
 

@@ -1,7 +1,8 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Home;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Home;
 

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Home;
 

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Log;
 

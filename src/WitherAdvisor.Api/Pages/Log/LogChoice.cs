@@ -1,10 +1,10 @@
 using System.Text;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Spells;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Log;
 

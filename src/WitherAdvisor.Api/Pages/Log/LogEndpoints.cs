@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Log;
 

@@ -1,12 +1,15 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
-using System.Text.Json;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 

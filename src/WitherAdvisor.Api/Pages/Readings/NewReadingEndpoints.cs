@@ -3,8 +3,9 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 

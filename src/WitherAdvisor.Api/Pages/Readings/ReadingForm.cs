@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 

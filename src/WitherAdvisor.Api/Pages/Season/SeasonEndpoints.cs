@@ -1,7 +1,8 @@
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Spells;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Pages.Season;
 

@@ -3,7 +3,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Weather;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 
 namespace WitherAdvisor.Api.Pages.Upload;
 

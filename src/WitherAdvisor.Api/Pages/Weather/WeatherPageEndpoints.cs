@@ -1,6 +1,6 @@
-using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Weather.Review;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Weather;
 

@@ -2,8 +2,9 @@ using System.Text.Json;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration.Report;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Adopting;
 

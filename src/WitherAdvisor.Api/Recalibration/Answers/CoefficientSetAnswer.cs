@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration.Answers;
 

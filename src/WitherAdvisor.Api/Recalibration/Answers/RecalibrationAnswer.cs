@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Store;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration.Answers;
 

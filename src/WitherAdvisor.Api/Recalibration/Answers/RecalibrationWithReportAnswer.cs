@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Recalibration.Answers;
 

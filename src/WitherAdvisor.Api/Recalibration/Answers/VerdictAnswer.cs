@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration.Answers;

@@ -1,6 +1,6 @@
 using System.Text.Json;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

@@ -3,13 +3,14 @@ using WitherAdvisor.Bed;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Recalibration;
+using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

@@ -1,5 +1,5 @@
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Outcomes;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

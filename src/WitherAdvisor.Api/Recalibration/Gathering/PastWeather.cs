@@ -1,6 +1,6 @@
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 

@@ -1,14 +1,15 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Recalibration;
 using WitherAdvisor.Recalibration.Report;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

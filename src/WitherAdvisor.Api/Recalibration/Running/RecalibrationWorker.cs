@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

@@ -1,6 +1,6 @@
 using System.Threading.Channels;
+using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration;
-using WitherAdvisor.Store;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

@@ -1,4 +1,4 @@
-using WitherAdvisor.Store;
+using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather.Review;

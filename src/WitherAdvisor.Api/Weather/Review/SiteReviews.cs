@@ -1,10 +1,11 @@
 using NodaTime;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using WitherAdvisor.Store;
-using WitherAdvisor.WeatherFeeds;
 using WitherAdvisor.Review;
+using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

@@ -1,7 +1,0 @@
-namespace WitherAdvisor.Api.Input;
-
-/// <summary>Hectopascals outside, as barometers and feeds give them; pascals inside.</summary>
-internal static class Pressure
-{
-    public const double PascalPerHectopascal = 100;
-}

@@ -1,0 +1,25 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace WitherAdvisor.Fields;
+
+/// <summary>A text that is not blank, has no control characters and fits.</summary>
+internal sealed record TextShape(int Longest, string? Pattern) : Shape
+{
+    public override string Allowed =>
+        $"text of 1 to {Longest} characters" + (Pattern is null ? "" : $" matching {Pattern}");
+
+    public override void Check(JsonElement value, string path, ICollection<FieldError> errors)
+    {
+        if (value.ValueKind != JsonValueKind.String || !IsGood(value.GetString()!))
+        {
+            Refuse(value, path, errors);
+        }
+    }
+
+    public bool IsGood(string text) =>
+        text.Length <= Longest
+        && !string.IsNullOrWhiteSpace(text)
+        && !text.Any(char.IsControl)
+        && (Pattern is null || Regex.IsMatch(text, Pattern, RegexOptions.NonBacktracking));
+}

@@ -1,0 +1,40 @@
+namespace WitherAdvisor.Loft.Kept.Batches;
+
+/// <summary>Batches and the advice given for them. Times come back as the same instants to the millisecond, with offset zero.</summary>
+public interface IBatchStore
+{
+    /// <summary>Most that <see cref="OnTrough"/> and <see cref="ListAdvice"/> answer: nobody marks every batch unloaded, and advice is long.</summary>
+    const int MostListed = 100;
+
+    /// <summary>Keeps a batch together with its first advice: both or neither.</summary>
+    /// <exception cref="ParentNotFoundException">No such trough at that site.</exception>
+    Task Add(StoredBatch batch, StoredAdvice advice, CancellationToken cancel = default);
+
+    Task<StoredBatch?> Find(string batchId, CancellationToken cancel = default);
+
+    /// <summary>Newest first, at most <paramref name="most"/>, which is 1 or more.</summary>
+    Task<IReadOnlyList<StoredBatch>> List(string siteId, int most, CancellationToken cancel = default);
+
+    /// <summary>Batches whose leaf lies on a trough at an instant: loaded by then, not ended by then. Last loaded first.</summary>
+    Task<IReadOnlyList<StoredBatch>> OnTrough(
+        string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default);
+
+    /// <summary>Ends a running batch as unloaded. False where there is no such batch or it has ended already.</summary>
+    Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default);
+
+    /// <summary>Ends a running batch as cancelled. False where there is no such batch or it has ended already.</summary>
+    Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default);
+
+    /// <summary>Ends a running batch as mixed into another. False where there is no such batch or it has ended already.</summary>
+    /// <exception cref="ParentNotFoundException">There is no such other batch.</exception>
+    Task<bool> MarkMixed(string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default);
+
+    /// <summary>Keeps a further advice for a batch.</summary>
+    /// <exception cref="ParentNotFoundException">No such batch.</exception>
+    Task AddAdvice(StoredAdvice advice, CancellationToken cancel = default);
+
+    Task<StoredAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default);
+
+    /// <summary>Newest first.</summary>
+    Task<IReadOnlyList<StoredAdvice>> ListAdvice(string batchId, CancellationToken cancel = default);
+}

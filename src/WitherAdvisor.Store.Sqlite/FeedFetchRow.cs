@@ -1,0 +1,30 @@
+using System.Text.Json;
+using WitherAdvisor.Loft.Kept.Weather;
+
+namespace WitherAdvisor.Store.Sqlite;
+
+/// <summary>A row of FeedFetch, in the order selected.</summary>
+internal sealed record FeedFetchRow(
+    string SiteId,
+    string Feed,
+    long FetchedAtMs,
+    string? Refusal,
+    long HoursGot,
+    long? NewestAnalysedMs,
+    double? CellLatitudeDeg,
+    double? CellLongitudeDeg,
+    double? CellElevationM,
+    string Notes)
+{
+    public static FeedFetchRow Of(FeedFetch fetch) => new(
+        fetch.SiteId, fetch.Feed, fetch.FetchedAt.ToUnixTimeMilliseconds(), fetch.Refusal, fetch.HoursGot,
+        fetch.NewestAnalysed?.ToUnixTimeMilliseconds(),
+        fetch.Cell?.LatitudeDeg, fetch.Cell?.LongitudeDeg, fetch.Cell?.ElevationM,
+        JsonSerializer.Serialize(fetch.Notes));
+
+    public FeedFetch ToFetch() => new(
+        SiteId, Feed, DateTimeOffset.FromUnixTimeMilliseconds(FetchedAtMs), Refusal, (int)HoursGot,
+        NewestAnalysedMs is { } newest ? DateTimeOffset.FromUnixTimeMilliseconds(newest) : null,
+        CellLatitudeDeg is { } latitude && CellLongitudeDeg is { } longitude ? new(latitude, longitude, CellElevationM) : null,
+        JsonSerializer.Deserialize<IReadOnlyList<string>>(Notes)!);
+}

@@ -1,0 +1,131 @@
+using Dapper;
+using WitherAdvisor.Loft.Kept.Batches;
+
+namespace WitherAdvisor.Store.Sqlite;
+
+/// <summary>Batches and the advice given for them, in SQLite.</summary>
+internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
+{
+    public const string BatchColumns = """
+        Id, SiteId, TroughId, Division, Field, Cultivar, BushAge, Standard,
+        PluckedFromMs, PluckedToMs, LoadedAtMs, GreenWeightKg,
+        MeasuredSurfaceWaterKgPerKg, SurfaceFeel, MeasuredMoistureWetBasis, ReadyByMs, CreatedAtMs, UnloadedAtMs,
+        Ended, EndReason, MixedIntoId, PluckingAssumed
+        """;
+
+    private const string AdviceColumns = "Id, BatchId, MadeAtMs, ModelVersion, RequestJson, AnswerJson";
+
+    public const string AddBatchSql = $"""
+        INSERT INTO Batch ({BatchColumns})
+        VALUES (
+            @Id, @SiteId, @TroughId, @Division, @Field, @Cultivar, @BushAge, @Standard,
+            @PluckedFromMs, @PluckedToMs, @LoadedAtMs, @GreenWeightKg,
+            @MeasuredSurfaceWaterKgPerKg, @SurfaceFeel, @MeasuredMoistureWetBasis, @ReadyByMs, @CreatedAtMs, @UnloadedAtMs,
+            @Ended, @EndReason, @MixedIntoId, @PluckingAssumed)
+        """;
+
+    private const string AddAdviceSql = $"""
+        INSERT INTO Advice ({AdviceColumns})
+        VALUES (@Id, @BatchId, @MadeAtMs, @ModelVersion, @RequestJson, @AnswerJson)
+        """;
+
+    private const string ListSql = $"""
+        SELECT {BatchColumns} FROM Batch
+        WHERE SiteId = @siteId
+        ORDER BY CreatedAtMs DESC, Id DESC
+        LIMIT @most
+        """;
+
+    private const string OnTroughSql = $"""
+        SELECT {BatchColumns} FROM Batch
+        WHERE SiteId = @siteId AND TroughId = @troughId
+          AND LoadedAtMs <= @atMs AND (Ended IS NULL OR UnloadedAtMs > @atMs)
+        ORDER BY LoadedAtMs DESC, Id DESC
+        LIMIT @most
+        """;
+
+    public const string EndSql = """
+        UPDATE Batch SET Ended = @how, UnloadedAtMs = @atMs, MixedIntoId = @intoBatchId, EndReason = @reason
+        WHERE Id = @batchId AND Ended IS NULL
+        """;
+
+    private const string ListAdviceSql = $"""
+        SELECT {AdviceColumns} FROM Advice
+        WHERE BatchId = @batchId
+        ORDER BY MadeAtMs DESC, Id DESC
+        LIMIT @most
+        """;
+
+    public Task Add(StoredBatch batch, StoredAdvice advice, CancellationToken cancel = default)
+    {
+        if (advice.BatchId != batch.Id)
+        {
+            throw new ArgumentException($"The advice is for batch '{advice.BatchId}', not for '{batch.Id}'.", nameof(advice));
+        }
+
+        return database.Write(
+            owner: $"trough '{batch.TroughId}' of site '{batch.SiteId}'",
+            (connection, transaction) => connection.Execute(AddBatchSql, BatchRow.Of(batch), transaction)
+                + connection.Execute(AddAdviceSql, AdviceRow.Of(advice), transaction),
+            cancel);
+    }
+
+    public Task<StoredBatch?> Find(string batchId, CancellationToken cancel = default) => database.Read(
+        connection => connection.QuerySingleOrDefault<BatchRow>(
+            $"SELECT {BatchColumns} FROM Batch WHERE Id = @batchId", new { batchId })?.ToBatch(),
+        cancel);
+
+    public Task<IReadOnlyList<StoredBatch>> List(string siteId, int most, CancellationToken cancel = default)
+    {
+        // SQLite takes a negative limit for none at all.
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(most);
+        return Batches(ListSql, new { siteId, most }, cancel);
+    }
+
+    public Task<IReadOnlyList<StoredBatch>> OnTrough(
+        string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default) => Batches(
+            OnTroughSql,
+            new { siteId, troughId, atMs = at.ToUnixTimeMilliseconds(), most = IBatchStore.MostListed },
+            cancel);
+
+    public Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Unloaded, at, null, null, cancel);
+
+    public Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Cancelled, at, null, reason, cancel);
+
+    public Task<bool> MarkMixed(
+        string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Mixed, at, intoBatchId, reason, cancel);
+
+    public Task AddAdvice(StoredAdvice advice, CancellationToken cancel = default) => database.Write(
+        owner: $"batch '{advice.BatchId}'",
+        (connection, transaction) => connection.Execute(AddAdviceSql, AdviceRow.Of(advice), transaction),
+        cancel);
+
+    public Task<StoredAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default) => database.Read(
+        connection => connection.QuerySingleOrDefault<AdviceRow>(
+            $"SELECT {AdviceColumns} FROM Advice WHERE Id = @adviceId", new { adviceId })?.ToAdvice(),
+        cancel);
+
+    public Task<IReadOnlyList<StoredAdvice>> ListAdvice(string batchId, CancellationToken cancel = default) =>
+        database.Read<IReadOnlyList<StoredAdvice>>(
+            connection => [.. connection.Query<AdviceRow>(
+                ListAdviceSql, new { batchId, most = IBatchStore.MostListed }).Select(row => row.ToAdvice())],
+            cancel);
+
+    private Task<bool> End(
+        string batchId, BatchEnd how, DateTimeOffset at, string? intoBatchId, string? reason, CancellationToken cancel) =>
+        database.Write(
+            owner: $"batch '{intoBatchId}'",
+            (connection, transaction) => connection.Execute(
+                EndSql,
+                new { batchId, how = StoredWord.Of(how), atMs = at.ToUnixTimeMilliseconds(), intoBatchId, reason },
+                transaction) == 1,
+            cancel);
+
+    private Task<IReadOnlyList<StoredBatch>> Batches(string sql, object parameters, CancellationToken cancel) =>
+        database.Read<IReadOnlyList<StoredBatch>>(
+            connection => [.. connection.Query<BatchRow>(sql, parameters).Select(row => row.ToBatch())],
+            cancel);
+}

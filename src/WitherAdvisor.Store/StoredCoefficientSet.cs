@@ -1,8 +1,0 @@
-namespace WitherAdvisor.Store;
-
-/// <summary>A coefficient set of a site as kept; never changed.</summary>
-/// <param name="Name">Unique within the site.</param>
-/// <param name="SetJson">Values, spreads and sets by cultivar and standard, UTF-8 JSON.</param>
-/// <param name="ReportJson">What to judge it by, UTF-8 JSON; null where it was not learned.</param>
-public sealed record StoredCoefficientSet(
-    string SiteId, string Name, DateTimeOffset MadeAt, CoefficientOrigin Origin, string SetJson, string? ReportJson);

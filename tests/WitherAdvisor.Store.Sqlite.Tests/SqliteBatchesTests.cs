@@ -1,0 +1,253 @@
+using Microsoft.Data.Sqlite;
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Kept;
+using WitherAdvisor.Loft.Kept.Batches;
+using static WitherAdvisor.Store.Sqlite.Tests.Invented;
+using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+
+namespace WitherAdvisor.Store.Sqlite.Tests;
+
+public sealed class SqliteBatchesTests : IAsyncLifetime
+{
+    private readonly TemporaryStore store = new();
+
+    public async ValueTask InitializeAsync()
+    {
+        await store.WithTrough("hill", "t1");
+        await store.WithTrough("hill", "t2");
+        await store.WithTrough("valley", "t1");
+    }
+
+    [Fact]
+    public async Task Every_field_of_a_batch_and_its_advice_comes_back()
+    {
+        var filled = Filled<StoredBatch>() with { SiteId = "hill", TroughId = "t1" };
+        var batch = filled with { MixedIntoId = filled.Id };
+        var advice = Filled<StoredAdvice>() with { BatchId = batch.Id };
+
+        await store.Batches.Add(batch, advice, Cancel);
+
+        Assert.Equal(batch, await store.Batches.Find(batch.Id, Cancel));
+        Assert.Equal(advice, await store.Batches.FindAdvice(advice.Id, Cancel));
+    }
+
+    [Fact]
+    public async Task What_nobody_said_of_a_batch_stays_unknown()
+    {
+        var sparse = Sparse<StoredBatch>() with { SiteId = "hill", TroughId = "t1" };
+
+        await Add(sparse);
+
+        var found = await store.Batches.Find(sparse.Id, Cancel);
+        Assert.Equal(sparse, found);
+        Assert.Equal(new LeafLabel(sparse.Batch.Label.Division, sparse.Batch.Label.Field, null, null, null), found!.Batch.Label);
+        Assert.Equal([null], store.Column("SELECT COALESCE(Cultivar, BushAge, Standard, SurfaceFeel) FROM Batch"));
+    }
+
+    [Fact]
+    public async Task Every_choice_of_words_comes_back()
+    {
+        foreach (var feel in Enum.GetValues<SurfaceFeel>())
+        {
+            var batch = Batch(feel.ToString());
+            await Add(batch with { Batch = batch.Batch with { SurfaceFeel = feel } });
+            Assert.Equal(feel, (await store.Batches.Find(feel.ToString(), Cancel))!.Batch.SurfaceFeel);
+        }
+
+        Assert.Equal(["damp", "dripping", "dry", "wet"], store.Column("SELECT SurfaceFeel FROM Batch ORDER BY SurfaceFeel"));
+    }
+
+    [Fact]
+    public async Task Times_come_back_as_the_same_instants_with_offset_zero()
+    {
+        await Add(Batch("b1").LoadedAt(Monday));
+
+        var found = await store.Batches.Find("b1", Cancel);
+
+        Assert.Equal(TimeSpan.FromMinutes(330), Monday.Offset);
+        Assert.Equal(Monday, found!.Batch.LoadedAt);
+        Assert.Equal(TimeSpan.Zero, found.Batch.LoadedAt.Offset);
+    }
+
+    [Fact]
+    public async Task Advice_texts_come_back_byte_for_byte_however_long()
+    {
+        var json = string.Concat(Enumerable.Repeat("{\"dryBulbC\":0.30000000000000004,\"e\":\"é茶\\u0000\"}\r\n", 50_000));
+        await Add(Batch("b1"));
+
+        await store.Batches.AddAdvice(AdviceFor("long", "b1") with { RequestJson = json, AnswerJson = "{}" }, Cancel);
+
+        Assert.Equal(json, (await store.Batches.FindAdvice("long", Cancel))!.RequestJson);
+    }
+
+    [Fact]
+    public async Task A_batch_is_not_kept_when_its_advice_cannot_be()
+    {
+        await store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), Cancel);
+
+        await Assert.ThrowsAsync<SqliteException>(() => store.Batches.Add(Batch("b2"), AdviceFor("a1", "b2"), Cancel));
+
+        Assert.Null(await store.Batches.Find("b2", Cancel));
+        Assert.Equal("b1", (await store.Batches.FindAdvice("a1", Cancel))!.BatchId);
+    }
+
+    [Fact]
+    public async Task A_batch_is_not_kept_with_the_advice_of_another()
+    {
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Batches.Add(Batch("b1"), AdviceFor("a1", "b2"), Cancel));
+
+        Assert.Null(await store.Batches.Find("b1", Cancel));
+    }
+
+    [Theory]
+    [InlineData("nowhere", "t1")]
+    [InlineData("valley", "t2")]
+    public async Task A_batch_on_an_unknown_trough_is_refused_by_name(string siteId, string troughId)
+    {
+        var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(() => Add(Batch("b1", siteId, troughId)));
+
+        Assert.Contains($"trough '{troughId}' of site '{siteId}'", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal([0L], store.Column("SELECT (SELECT COUNT(*) FROM Batch) + (SELECT COUNT(*) FROM Advice)"));
+    }
+
+    [Fact]
+    public async Task Advice_for_an_unknown_batch_is_refused_by_name()
+    {
+        var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(
+            () => store.Batches.AddAdvice(AdviceFor("a1", "nothing"), Cancel));
+
+        Assert.Contains("'nothing'", refusal.Message, StringComparison.Ordinal);
+        Assert.Null(await store.Batches.FindAdvice("a1", Cancel));
+    }
+
+    [Fact]
+    public async Task Batches_are_listed_newest_first_and_no_more_than_asked_for()
+    {
+        foreach (var hour in new[] { 2, 4, 1, 3 })
+        {
+            await Add(Batch($"b{hour}") with { CreatedAt = Monday.AddHours(hour) });
+        }
+
+        await Add(Batch("elsewhere", "valley"));
+
+        Assert.Equal(["b4", "b3", "b2"], Ids(await store.Batches.List("hill", most: 3, Cancel)));
+        Assert.Equal(["b4", "b3", "b2", "b1"], Ids(await store.Batches.List("hill", most: int.MaxValue, Cancel)));
+        Assert.Empty(await store.Batches.List("nowhere", most: 3, Cancel));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public async Task A_list_of_no_length_is_a_mistake_of_the_caller(int most) =>
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.Batches.List("hill", most, Cancel));
+
+    [Fact]
+    public async Task Advice_is_listed_newest_first_and_not_without_end()
+    {
+        await store.Batches.Add(Batch("b1"), AdviceFor("first", "b1") with { MadeAt = Monday }, Cancel);
+        for (var minute = 1; minute <= IBatchStore.MostListed; minute++)
+        {
+            await store.Batches.AddAdvice(AdviceFor($"a{minute}", "b1") with { MadeAt = Monday.AddMinutes(minute) }, Cancel);
+        }
+
+        await Add(Batch("b2"));
+
+        var ids = (await store.Batches.ListAdvice("b1", Cancel)).Select(advice => advice.Id);
+
+        Assert.Equal(Enumerable.Range(1, IBatchStore.MostListed).Reverse().Select(minute => $"a{minute}"), ids);
+    }
+
+    [Fact]
+    public async Task Leaf_lies_on_a_trough_from_loading_until_it_is_unloaded()
+    {
+        await Add(Batch("b1").LoadedAt(Monday));
+        Assert.True(await store.Batches.MarkUnloaded("b1", Monday.AddHours(12), Cancel));
+
+        Assert.Empty(await OnTrough(Monday.AddMilliseconds(-1)));
+        Assert.Equal(["b1"], await OnTrough(Monday));
+        Assert.Equal(["b1"], await OnTrough(Monday.AddHours(11.5).ToOffset(TimeSpan.FromHours(-7))));
+        Assert.Empty(await OnTrough(Monday.AddHours(12)));
+    }
+
+    [Fact]
+    public async Task Leaf_nobody_unloaded_still_lies_there_and_other_troughs_do_not_count()
+    {
+        await Add(Batch("older").LoadedAt(Monday));
+        await Add(Batch("newer").LoadedAt(Monday.AddHours(1)));
+        await Add(Batch("beside", "hill", "t2").LoadedAt(Monday));
+        await Add(Batch("elsewhere", "valley").LoadedAt(Monday));
+
+        Assert.Equal(["newer", "older"], await OnTrough(Monday.AddYears(1)));
+    }
+
+    [Fact]
+    public async Task A_batch_is_unloaded_once()
+    {
+        await Add(Batch("b1"));
+
+        Assert.True(await store.Batches.MarkUnloaded("b1", Monday.AddHours(9), Cancel));
+        Assert.False(await store.Batches.MarkUnloaded("b1", Monday.AddHours(10), Cancel));
+        Assert.False(await store.Batches.MarkUnloaded("nothing", Monday, Cancel));
+
+        Assert.Equal(Monday.AddHours(9), (await store.Batches.Find("b1", Cancel))!.UnloadedAt);
+    }
+
+    [Fact]
+    public async Task A_batch_ends_in_one_way_with_its_reason_and_in_no_other_afterwards()
+    {
+        await Add(Batch("lost"));
+        await Add(Batch("little"));
+        await Add(Batch("large"));
+
+        Assert.True(await store.Batches.MarkCancelled("lost", Monday, "the fan failed", Cancel));
+        Assert.True(await store.Batches.MarkMixed("little", Monday, "large", "too little leaf", Cancel));
+        Assert.False(await store.Batches.MarkUnloaded("lost", Monday, Cancel));
+        Assert.False(await store.Batches.MarkMixed("lost", Monday, "large", "late", Cancel));
+        Assert.False(await store.Batches.MarkCancelled("little", Monday, "late", Cancel));
+
+        var lost = (await store.Batches.Find("lost", Cancel))!;
+        Assert.Equal((BatchEnd.Cancelled, "the fan failed", null), (lost.Ended, lost.EndReason, lost.MixedIntoId));
+        var little = (await store.Batches.Find("little", Cancel))!;
+        Assert.Equal((BatchEnd.Mixed, "too little leaf", "large"), (little.Ended, little.EndReason, little.MixedIntoId));
+    }
+
+    [Fact]
+    public async Task A_batch_cannot_be_mixed_into_one_that_is_not_kept()
+    {
+        await Add(Batch("b1"));
+
+        await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Batches.MarkMixed("b1", Monday, "nothing", "why", Cancel));
+
+        Assert.True((await store.Batches.Find("b1", Cancel))!.IsRunning);
+    }
+
+    [Fact]
+    public async Task A_batch_of_the_past_whose_end_nobody_knows_lies_on_no_trough()
+    {
+        await Add(Batch("b1").LoadedAt(Monday) with { Ended = BatchEnd.Unloaded });
+
+        Assert.Empty(await OnTrough(Monday.AddHours(1)));
+    }
+
+    [Fact]
+    public async Task What_is_not_there_is_null_or_an_empty_list()
+    {
+        Assert.Null(await store.Batches.Find("nothing", Cancel));
+        Assert.Null(await store.Batches.FindAdvice("nothing", Cancel));
+        Assert.Empty(await store.Batches.ListAdvice("nothing", Cancel));
+        Assert.Empty(await OnTrough(Monday));
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        store.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    private Task Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), Cancel);
+
+    private async Task<IEnumerable<string>> OnTrough(DateTimeOffset at) =>
+        Ids(await store.Batches.OnTrough("hill", "t1", at, Cancel));
+
+    private static IEnumerable<string> Ids(IEnumerable<StoredBatch> batches) => batches.Select(batch => batch.Id);
+}
