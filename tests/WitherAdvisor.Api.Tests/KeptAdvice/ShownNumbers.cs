@@ -63,7 +63,7 @@ internal static partial class ShownNumbers
     [GeneratedRegex(@"(?<![\w:.])[-+−]?\d+(?::\d\d|(?:[.,]\d+)*)|(?<=[\p{L}_-])\d+(?:[.,]\d+)*", RegexOptions.None, 10_000)]
     private static partial Regex Number();
 
-    [GeneratedRegex("<[a-z]+[^>]* aria-labelledby=\"([^\"]+)\"", RegexOptions.NonBacktracking)]
+    [GeneratedRegex("<[a-z]+[^>]* aria-labelledby=\"(?<heading>[^\"]+)\"", RegexOptions.NonBacktracking)]
     private static partial Regex Heading();
 
     [GeneratedRegex("<form.*?</form>", RegexOptions.Singleline | RegexOptions.NonBacktracking)]
