@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Loft.Advising;
 
 namespace WitherAdvisor.Api.ModelCard;
 
