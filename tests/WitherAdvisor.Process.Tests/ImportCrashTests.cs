@@ -64,7 +64,7 @@ public sealed class ImportCrashTests
             await using Stream body = await export.Content.ReadAsStreamAsync(cancel);
             await body.ReadExactlyAsync(new byte[10_000], cancel);
 
-            await service.DisposeAsync();
+            await service.Kill();
 
             // Had all of it been sent before the kill, the rest would still come out of the network's buffers.
             await Assert.ThrowsAnyAsync<IOException>(() => body.CopyToAsync(Stream.Null, cancel));

@@ -49,16 +49,21 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
         }
     }
 
-    /// <summary>Kills it, as a power cut would.</summary>
+    /// <summary>Ends it as a power cut would.</summary>
+    public async Task Kill()
+    {
+        if (process is { HasExited: false })
+        {
+            process.Kill(entireProcessTree: true);
+            await process.WaitForExitAsync();
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         Http.Dispose();
-        if (Interlocked.Exchange(ref process, null) is { } running)
-        {
-            running.Kill(entireProcessTree: true);
-            await running.WaitForExitAsync();
-            running.Dispose();
-        }
+        await Kill();
+        process?.Dispose();
     }
 
     private ProcessStartInfo StartInfo()
