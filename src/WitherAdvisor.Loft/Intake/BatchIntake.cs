@@ -8,6 +8,7 @@ namespace WitherAdvisor.Loft.Intake;
 /// <summary>Takes in a batch: keeps it with its first advice, and warns where lots would mix.</summary>
 public sealed class BatchIntake(ISiteStore sites, IBatchStore batches, AdviceMaking making, TimeProvider clock)
 {
+    /// <summary>Checks a batch, advises on it, keeps both.</summary>
     /// <param name="onceOnly">Whether a batch that lies there already, the same to the last field, is this one sent twice.</param>
     public async Task<IntakeResult> Take(
         string siteId, string troughId, Batch batch, bool onceOnly, CancellationToken cancel)

@@ -22,7 +22,7 @@ public static class AdviceRecords
 
     public static OpenedRecord Open(KeptAdvice kept)
     {
-        if (!Enum.IsDefined((RecordFormat)kept.Format))
+        if ((RecordFormat)kept.Format is not (RecordFormat.RestOfVersion1 or RecordFormat.Domain))
         {
             return new OpenedRecord.Unreadable(kept.Id, RecordFault.UnknownFormat, kept.Format);
         }

@@ -21,6 +21,7 @@ internal static class RecordJson
 
     public static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);
 
+    /// <summary>Reads a value back.</summary>
     /// <exception cref="JsonException">It is not the JSON of such a value.</exception>
     public static T Read<T>(string json) =>
         JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException("null");

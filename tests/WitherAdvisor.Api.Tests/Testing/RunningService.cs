@@ -43,6 +43,12 @@ public sealed class RunningService : WebApplicationFactory<Program>
         folder.Delete(recursive: true);
     }
 
+    protected override void ConfigureClient(HttpClient client)
+    {
+        base.ConfigureClient(client);
+        client.Timeout = Patience.Longest;
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));

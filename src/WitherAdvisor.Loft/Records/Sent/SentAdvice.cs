@@ -10,6 +10,7 @@ namespace WitherAdvisor.Loft.Records.Sent;
 /// <summary>Reads the answer of REST, version 1, as it was sent.</summary>
 internal static class SentAdvice
 {
+    /// <summary>What was advised.</summary>
     /// <param name="answerJson">What was sent.</param>
     /// <param name="digits">What it may have been rounded from.</param>
     /// <param name="pressurePa">Of the site: an answer does not tell it.</param>

@@ -7,6 +7,7 @@ namespace WitherAdvisor.Loft.Records.Sent;
 /// <summary>The plan of an answer.</summary>
 internal static class SentPlan
 {
+    /// <summary>What to set and expect.</summary>
     /// <param name="pressurePa">Of the site: an answer does not tell it.</param>
     public static WitherPlan Read(SentFields plan, WitherPlan? digits, double pressurePa)
     {
