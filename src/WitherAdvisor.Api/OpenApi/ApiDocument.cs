@@ -1,4 +1,5 @@
 using Microsoft.OpenApi;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.OpenApi;
 
@@ -12,6 +13,7 @@ internal static class ApiDocument
         {
             document.SwaggerDoc("v1", Title());
             document.IncludeXmlComments(typeof(ApiDocument).Assembly);
+            document.IncludeXmlComments(typeof(FieldError).Assembly);
             document.SupportNonNullableReferenceTypes();
             document.NonNullableReferenceTypesAsRequired();
             document.UseInlineDefinitionsForEnums();

@@ -1,6 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Loft.Records;
 
@@ -10,12 +12,12 @@ internal static class RecordJson
     public static JsonSerializerOptions Options { get; } = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         IgnoreReadOnlyProperties = true,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatNobodyRead } },
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
     };
 
@@ -25,4 +27,16 @@ internal static class RecordJson
     /// <exception cref="JsonException">It is not the JSON of such a value.</exception>
     public static T Read<T>(string json) =>
         JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException("null");
+
+    /// <summary>Thousands of readings tell a value or two each; elsewhere what is unknown is written as null.</summary>
+    private static void LeaveOutWhatNobodyRead(JsonTypeInfo type)
+    {
+        if (type.Type == typeof(WeatherReading))
+        {
+            foreach (JsonPropertyInfo property in type.Properties)
+            {
+                property.ShouldSerialize = (_, value) => value is not null;
+            }
+        }
+    }
 }
