@@ -18,6 +18,7 @@ using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Store.Sqlite;
 using WitherAdvisor.WeatherFeeds;
 
@@ -36,6 +37,7 @@ internal static class ServiceSetup
         builder.Services.AddFeedRefresh(builder.Configuration);
         builder.Services.AddScoped<KeptWeather>();
         builder.Services.AddScoped<SiteReviews>();
+        builder.Services.AddScoped<AdoptedCoefficients>();
         builder.Services.AddScoped<GatheredInput>();
         builder.Services.AddScoped<AdviceKeeping>();
         builder.Services.AddScoped<BatchIntake>();

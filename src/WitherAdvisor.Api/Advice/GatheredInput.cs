@@ -4,8 +4,8 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Batches;
-using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
@@ -14,7 +14,7 @@ using WitherAdvisor.Readings.Sources;
 namespace WitherAdvisor.Api.Advice;
 
 /// <summary>Gathers from the store what a caller without one would state inline.</summary>
-internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coefficients)
+internal sealed class GatheredInput(IWeatherStore weather, AdoptedCoefficients adopted)
 {
     /// <summary>Soil water remembers months.</summary>
     private static readonly TimeSpan HistoryWanted = TimeSpan.FromDays(90);
@@ -44,9 +44,7 @@ internal sealed class GatheredInput(IWeatherStore weather, ICoefficientStore coe
 
     /// <summary>Written out in full, so that a replay does not ask what is adopted by then; null for the defaults.</summary>
     private async Task<CoefficientsInput?> Adopted(StoredSite site, StoredBatch batch, CancellationToken cancel) =>
-        await coefficients.Adopted(site.Id, cancel) is { } set
-            ? SiteCoefficients.FromJson(set.SetJson).For(batch.Batch.Label)
-            : null;
+        await adopted.For(site.Id, batch.Batch.Label, cancel) is { } set ? CoefficientsMapping.ToInput(set) : null;
 
     /// <summary>Within what a caller may send inline, so that kept inputs can always be sent again.</summary>
     private static List<ReadingInput> Newest(IReadOnlyList<WeatherReading> readings, int most) =>

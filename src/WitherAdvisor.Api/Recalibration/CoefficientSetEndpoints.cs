@@ -6,6 +6,7 @@ using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 
@@ -50,8 +51,8 @@ internal static class CoefficientSetEndpoints
             return Problem.Unknown("site", site);
         }
 
-        SiteCoefficients stated = new() { Site = CoefficientsMapping.ToInput(CoefficientsMapping.ToDomain(body.Value with { SetName = name })), Groups = [] };
-        StoredCoefficientSet set = new(site, name, clock.NowInMilliseconds(), CoefficientOrigin.ByHand, stated.ToJson(), null);
+        SiteSet stated = new(CoefficientsMapping.ToDomain(body.Value with { SetName = name }), []);
+        StoredCoefficientSet set = new(site, name, clock.NowInMilliseconds(), CoefficientOrigin.ByHand, SetRecord.Write(stated), null);
         return !OwnNames.Any(own => name.StartsWith(own, StringComparison.Ordinal)) && await coefficients.Add(set, cancel)
             ? TypedResults.Created($"/v1/sites/{site}/coefficient-sets", RecalibrationMapping.ToAnswer(set, new SiteClock(found.TimeZone)))
             : Problem.Conflict("name-taken", "The name is taken.", $"Sets never change, so '{name}' cannot be stated anew: choose another name, not beginning with {string.Join(" or ", OwnNames)}.");

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -37,14 +38,14 @@ internal static class RecalibrationMapping
 
     public static CoefficientSetAnswer ToAnswer(StoredCoefficientSet set, SiteClock clock)
     {
-        SiteCoefficients kept = SiteCoefficients.FromJson(set.SetJson);
+        SiteSet kept = SetRecord.Read(set.SetJson);
         return new()
         {
             Name = set.Name,
             Origin = set.Origin,
             MadeAt = clock.Local(set.MadeAt),
-            Coefficients = kept.Site,
-            Groups = kept.Groups,
+            Coefficients = CoefficientsMapping.ToInput(kept.Site),
+            Groups = [.. kept.Groups.Select(CoefficientsMapping.ToAnswer)],
         };
     }
 

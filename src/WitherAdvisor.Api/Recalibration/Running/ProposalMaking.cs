@@ -1,10 +1,10 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
@@ -45,28 +45,26 @@ internal sealed class ProposalMaking(ISiteStore sites, ICoefficientStore coeffic
         RecalibrationResult result = SiteRecalibration.Run(gathered.Withers, current, settings, progress, cancel);
         return new(
             job.SiteId, job.ProposalName, clock.NowInMilliseconds(), CoefficientOrigin.Recalibration,
-            Set(result).ToJson(),
+            SetRecord.Write(Set(result)),
             JsonSerializer.Serialize(ReportMapping.ToAnswer(result.Report, gathered.LeftOut, job.ComparedWith), JsonRules.Answer));
     }
 
     private async Task<WitherCoefficients> Current(StoredRecalibration job, CancellationToken cancel) =>
         job.ComparedWith is { } name && await coefficients.Find(job.SiteId, name, cancel) is { } set
-            ? CoefficientsMapping.ToDomain(SiteCoefficients.FromJson(set.SetJson).Site)
+            ? SetRecord.Read(set.SetJson).Site
             : new();
 
-    private static SiteCoefficients Set(RecalibrationResult result) => new()
-    {
-        Site = CoefficientsMapping.ToInput(result.Proposed),
-        Groups =
+    private static SiteSet Set(RecalibrationResult result) => new(
+        WithinRanges(result.Proposed),
         [
-            .. result.Report.Groups.Select(group => new GroupCoefficients
-            {
-                Cultivar = group.Cultivar,
-                LeafStandard = group.Standard,
-                Coefficients = CoefficientsMapping.ToInput(group.Set with { SetName = Name(result.Proposed.SetName, group) }),
-            }),
-        ],
-    };
+            .. result.Report.Groups.Select(group => new GroupSet(
+                group.Cultivar, group.Standard, WithinRanges(group.Set with { SetName = Name(result.Proposed.SetName, group) }))),
+        ]);
+
+    /// <summary>What outcomes taught of a group may lie beyond what anybody may state; a set does not.</summary>
+    private static WitherCoefficients WithinRanges(WitherCoefficients set) => CoefficientCatalogue.All
+        .Where(known => known.Status != CoefficientStatus.Definition)
+        .Aggregate(set, (so, known) => known.With(so, Math.Clamp(known.Of(so), known.Low, known.High)));
 
     private static string Name(string set, GroupCalibration group) =>
         $"{set}/{group.Cultivar ?? "any cultivar"}/{(group.Standard is { } standard ? LogCell.Word(standard) : "any standard")}";
