@@ -7,9 +7,6 @@ internal static class SpreadsMapping
 {
     private const double PointsPerWhole = 100;
 
-    // So that 0.07 shows as 7 points.
-    private const int DigitsThatCount = 12;
-
     public static CoefficientSpreads ToDomain(SpreadsInput? input)
     {
         CoefficientSpreads usual = new();
@@ -32,11 +29,9 @@ internal static class SpreadsMapping
         BoundaryConductanceFraction = spreads.BoundaryConductance,
         SurfaceCapacityFraction = spreads.SurfaceCapacity,
         SurfaceRetentionFraction = spreads.SurfaceRetention,
-        DroughtMoisturePoints = Points(spreads.DroughtMoistureWetBasis),
-        DroughtToWetMoistureGainPoints = Points(spreads.DroughtToWetMoistureGain),
-        TurnBlendPoints = Points(spreads.TurnBlend),
+        DroughtMoisturePoints = spreads.DroughtMoistureWetBasis * PointsPerWhole,
+        DroughtToWetMoistureGainPoints = spreads.DroughtToWetMoistureGain * PointsPerWhole,
+        TurnBlendPoints = spreads.TurnBlend * PointsPerWhole,
         AirflowFraction = spreads.Airflow,
     };
-
-    private static double Points(double fraction) => Math.Round(fraction * PointsPerWhole, DigitsThatCount);
 }

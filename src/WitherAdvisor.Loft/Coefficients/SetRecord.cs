@@ -21,7 +21,7 @@ public static class SetRecord
     /// <summary>Of sets that were stated without a name.</summary>
     private const string Unnamed = "inline";
 
-    // What is left of a product of decimals, so that 0.006 m/s is kept as 6 mm/s.
+    // Values only, so that 0.006 m/s is kept as 6 mm/s; spreads are learned and have more digits than anybody types.
     private const int DigitsThatCount = 12;
 
     // People read these lines with their own eyes; they never stand in HTML.
@@ -53,14 +53,14 @@ public static class SetRecord
 
     private static JsonObject Write(WitherCoefficients set)
     {
-        JsonObject record = Write(SetNumber.Values, set);
+        JsonObject record = Write(SetNumber.Values, value => Math.Round(value, DigitsThatCount), set);
         record["set_name"] = set.SetName;
-        record["spreads"] = Write(SetNumber.Spreads, set);
+        record["spreads"] = Write(SetNumber.Spreads, spread => spread, set);
         return record;
     }
 
-    private static JsonObject Write(IEnumerable<SetNumber> numbers, WitherCoefficients set) =>
-        new(numbers.Select(number => KeyValuePair.Create(number.Name, (JsonNode?)Math.Round(number.Of(set) * number.PerDomain, DigitsThatCount))));
+    private static JsonObject Write(IEnumerable<SetNumber> numbers, Func<double, double> shown, WitherCoefficients set) =>
+        new(numbers.Select(number => KeyValuePair.Create(number.Name, (JsonNode?)shown(number.Of(set) * number.PerDomain))));
 
     private static GroupSet ReadGroup(JsonNode group) =>
         new((string?)group["cultivar"], ReadStandard((string?)group["leaf_standard"]), ReadSet(group["coefficients"]!));
