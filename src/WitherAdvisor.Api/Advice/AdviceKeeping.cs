@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;

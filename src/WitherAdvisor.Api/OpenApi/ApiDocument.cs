@@ -1,4 +1,5 @@
 using Microsoft.OpenApi;
+using WitherAdvisor.LogFiles.Writing;
 
 namespace WitherAdvisor.Api.OpenApi;
 
@@ -12,6 +13,7 @@ internal static class ApiDocument
         {
             document.SwaggerDoc("v1", Title());
             document.IncludeXmlComments(typeof(ApiDocument).Assembly);
+            document.IncludeXmlComments(typeof(ExportQuery).Assembly);
             document.SupportNonNullableReferenceTypes();
             document.NonNullableReferenceTypesAsRequired();
             document.UseInlineDefinitionsForEnums();

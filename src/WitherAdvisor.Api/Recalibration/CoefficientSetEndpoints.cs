@@ -6,9 +6,11 @@ using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -5,6 +5,7 @@ using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 

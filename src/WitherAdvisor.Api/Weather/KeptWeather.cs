@@ -2,6 +2,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
 using WitherAdvisor.Review;

@@ -8,6 +8,9 @@ namespace WitherAdvisor.Loft.Coefficients;
 /// <param name="Groups">By cultivar and standard; empty where there is one set for all leaf.</param>
 public sealed record SiteSet(WitherCoefficients Site, IReadOnlyList<GroupSet> Groups)
 {
+    /// <summary>Letters of a set's name: those of sets by cultivar and standard hold both.</summary>
+    public const int LongestName = 160;
+
     /// <summary>Those for a lot of leaf.</summary>
     public WitherCoefficients For(LeafLabel label) =>
         Groups.FirstOrDefault(group => group.Cultivar == label.Cultivar && group.Standard == label.Standard)?.Coefficients ?? Site;

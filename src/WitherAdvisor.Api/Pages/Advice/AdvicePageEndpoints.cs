@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Api.Pages.Advice;

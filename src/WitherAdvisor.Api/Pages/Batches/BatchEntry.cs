@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;

@@ -7,6 +7,7 @@ using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Pages.Calibration;
 

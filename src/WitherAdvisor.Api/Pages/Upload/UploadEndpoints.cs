@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration.Report;
 

@@ -5,6 +5,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Recalibration;

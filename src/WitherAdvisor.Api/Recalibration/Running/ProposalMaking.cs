@@ -1,11 +1,11 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields.Json;
-using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Recalibration;
@@ -67,7 +67,7 @@ internal sealed class ProposalMaking(ISiteStore sites, ICoefficientStore coeffic
         .Aggregate(set, (so, known) => known.With(so, Math.Clamp(known.Of(so), known.Low, known.High)));
 
     private static string Name(string set, GroupCalibration group) =>
-        $"{set}/{group.Cultivar ?? "any cultivar"}/{(group.Standard is { } standard ? LogCell.Word(standard) : "any standard")}";
+        $"{set}/{group.Cultivar ?? "any cultivar"}/{(group.Standard is { } standard ? KeptWord.Of(standard) : "any standard")}";
 
     /// <summary>Tells at once and in order, on the thread that works.</summary>
     private sealed class Relay(Action<RecalibrationProgress> tell) : IProgress<RecalibrationProgress>

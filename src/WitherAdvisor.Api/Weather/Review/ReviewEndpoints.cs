@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Weather.Review;

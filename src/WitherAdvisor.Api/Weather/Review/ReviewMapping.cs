@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Spells;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Review;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Weather.Review;
 
