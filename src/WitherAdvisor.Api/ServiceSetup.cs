@@ -19,6 +19,8 @@ using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Coefficients;
+using WitherAdvisor.Loft.WeatherKeeping;
+using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Store.Sqlite;
 using WitherAdvisor.WeatherFeeds;
 
@@ -36,6 +38,7 @@ internal static class ServiceSetup
         builder.Services.AddWeatherFeeds(builder.Configuration);
         builder.Services.AddFeedRefresh(builder.Configuration);
         builder.Services.AddScoped<KeptWeather>();
+        builder.Services.AddScoped<WeatherEntry>();
         builder.Services.AddScoped<SiteReviews>();
         builder.Services.AddScoped<AdoptedCoefficients>();
         builder.Services.AddScoped<GatheredInput>();

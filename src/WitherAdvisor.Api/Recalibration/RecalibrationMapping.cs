@@ -1,7 +1,6 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
@@ -12,9 +11,6 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>Recalibrations, sets and adoptions as answers, times on the site's clock.</summary>
 internal static class RecalibrationMapping
 {
-    /// <summary>What the defaults are called.</summary>
-    public static string Defaults { get; } = new WitherCoefficients().SetName;
-
     public static RecalibrationAnswer ToAnswer(StoredRecalibration job, SiteClock clock) => new()
     {
         Id = job.Id,
@@ -32,7 +28,7 @@ internal static class RecalibrationMapping
     public static CoefficientSetsAnswer ToAnswer(
         IReadOnlyList<StoredCoefficientSet> sets, IReadOnlyList<StoredAdoption> adoptions, SiteClock clock) => new()
     {
-        Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? Defaults : Defaults,
+        Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? SiteSet.DefaultsName : SiteSet.DefaultsName,
         Sets = [.. sets.Select(set => ToAnswer(set, clock)), OfDefaults()],
         Adoptions = [.. adoptions.Select(adoption => ToAnswer(adoption, clock))],
     };
@@ -52,7 +48,7 @@ internal static class RecalibrationMapping
 
     public static AdoptionAnswer ToAnswer(StoredAdoption adoption, SiteClock clock) => new()
     {
-        Set = adoption.SetName ?? Defaults,
+        Set = adoption.SetName ?? SiteSet.DefaultsName,
         From = clock.Local(adoption.From),
         AdoptedBy = adoption.AdoptedBy,
         Reason = adoption.Reason,
@@ -60,7 +56,7 @@ internal static class RecalibrationMapping
 
     private static CoefficientSetAnswer OfDefaults() => new()
     {
-        Name = Defaults,
+        Name = SiteSet.DefaultsName,
         Origin = CoefficientOrigin.Default,
         MadeAt = null,
         Coefficients = CoefficientsMapping.ToInput(new()),

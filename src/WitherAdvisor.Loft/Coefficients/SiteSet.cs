@@ -11,6 +11,9 @@ public sealed record SiteSet(WitherCoefficients Site, IReadOnlyList<GroupSet> Gr
     /// <summary>Letters of a set's name: those of sets by cultivar and standard hold both.</summary>
     public const int LongestName = 160;
 
+    /// <summary>What the defaults are called.</summary>
+    public static string DefaultsName { get; } = new WitherCoefficients().SetName;
+
     /// <summary>Those for a lot of leaf.</summary>
     public WitherCoefficients For(LeafLabel label) =>
         Groups.FirstOrDefault(group => group.Cultivar == label.Cultivar && group.Standard == label.Standard)?.Coefficients ?? Site;

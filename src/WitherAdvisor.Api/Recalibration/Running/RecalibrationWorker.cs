@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Recalibrating.Running;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.WeatherReviewing;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

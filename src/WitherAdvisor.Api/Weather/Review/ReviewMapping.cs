@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Sites;
+using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
 
@@ -65,7 +67,7 @@ internal static class ReviewMapping
         Text = WantedWording.Sentence(wanted, wall),
     };
 
-    private static ReviewedFeedAnswer ToAnswer(ReviewedFeed feed, SiteClock clock) => new()
+    private static ReviewedFeedAnswer ToAnswer(FeedState feed, SiteClock clock) => new()
     {
         Name = feed.Name,
         Attribution = feed.Attribution,
