@@ -1,13 +1,9 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
-using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Outcomes.Export;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Fields.Json;
-using WitherAdvisor.Loft.Kept.Outcomes;
-using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.LogFiles.Writing;
+using WitherAdvisor.Loft.Exporting;
 using WitherAdvisor.Store.Sqlite;
 
 namespace WitherAdvisor.Export;
@@ -32,10 +28,10 @@ internal static class ExportCommand
             return await Refuse(complaints, "Usage: " + Usage);
         }
 
-        Refusable<ExportQuery> query = InputReader.Read<ExportQuery>(TextFields.ToJson((ObjectShape)Shapes.Of(typeof(ExportQuery)), options));
-        return query.Refusal is { } refusal
-            ? await Refuse(complaints, refusal.Problem.Errors?.Select(error => error.Message) ?? [refusal.Problem.Title])
-            : await Export(site, file, query.Value, complaints);
+        List<FieldError> errors = [];
+        return CheckedInput.Read<ExportQuery>(TextFields.ToJson((ObjectShape)Shapes.Of(typeof(ExportQuery)), options), errors) is { } query
+            ? await Export(site, file, query, complaints)
+            : await Refuse(complaints, errors.Select(error => error.Message));
     }
 
     private static async Task<int> Export(string site, string file, ExportQuery query, TextWriter complaints)
@@ -46,14 +42,13 @@ internal static class ExportCommand
             return await Refuse(complaints, $"There is no database {database}; {DatabasePath.Key} tells where it is.");
         }
 
-        await using ServiceProvider stores = new ServiceCollection().AddWitherStore(database).BuildServiceProvider();
-        if (await stores.GetRequiredService<ISiteStore>().FindSite(site) is not { } found)
+        await using ServiceProvider stores = new ServiceCollection().AddWitherStore(database).AddSingleton<LogExport>().BuildServiceProvider();
+        if (await stores.GetRequiredService<LogExport>().Of(site, query.ToFilter(), CancellationToken.None) is not { } log)
         {
             return await Refuse(complaints, $"No site is called '{site}'.");
         }
 
-        IAsyncEnumerable<LogRow> rows = LogExport.Rows(found, stores.GetRequiredService<IOutcomeStore>(), query, CancellationToken.None);
-        await WriteWhole(file, body => LogExport.Write(rows, query.Format, body, CancellationToken.None));
+        await WriteWhole(file, body => LogFileWriting.Write(log, query.Format, body, CancellationToken.None));
         return Done;
     }
 

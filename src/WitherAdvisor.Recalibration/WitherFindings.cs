@@ -1,3 +1,5 @@
+using WitherAdvisor.Outcomes;
+
 namespace WitherAdvisor.Recalibration;
 
 /// <summary>What was found of a wither. Null where nobody looked.</summary>
@@ -8,5 +10,5 @@ namespace WitherAdvisor.Recalibration;
 public sealed record WitherFindings(
     double? WitheredWeightKg = null,
     double? MoistureWetBasis = null,
-    MoistureByHeight? ByHeight = null,
+    LayerMoistures? ByHeight = null,
     IReadOnlyList<SampleWeighing>? Weighings = null);

@@ -4,6 +4,7 @@ using WitherAdvisor.Coefficients;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
+using WitherAdvisor.Outcomes;
 using WitherAdvisor.Recalibration;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
@@ -98,7 +99,7 @@ public static class OutcomeLog
         double weight = leaf.DryMatterKg(greenKg) * (1 + wither.WaterDryBasis) * (1 + random.Around(0, 0.01));
         (double bottom, double middle, double top) = wither.Bed.TissueByHeightWetBasis();
         double Sampled(double wetBasis) => wetBasis + random.Around(0, 0.007);
-        MoistureByHeight heights = new(Sampled(bottom), Sampled(middle), Sampled(top));
+        LayerMoistures heights = new(Sampled(bottom), Sampled(middle), Sampled(top));
         double oven = Moisture.WetBasis(wither.WaterDryBasis) + random.Around(0, 0.005);
         bool hasWeight = random.NextFraction() < 0.85;
         bool hasOven = random.NextFraction() < 0.40 || !hasWeight;

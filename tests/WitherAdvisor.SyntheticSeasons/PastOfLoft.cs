@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using WitherAdvisor.Bed;
 using WitherAdvisor.InventedEstate;
+using WitherAdvisor.Outcomes;
 using WitherAdvisor.Recalibration;
 
 namespace WitherAdvisor.SyntheticSeasons;
@@ -58,7 +59,7 @@ public sealed record PastOfLoft(IReadOnlyList<string> WeatherCsv, string LogCsv,
             Number(wither.GreenWeightKg), Number(wither.AtLoading.SurfaceWaterKgPerKg), $"{wither.AtLoading.Feel}".ToLowerInvariant(), Number(100 * wither.AtLoading.MoistureWetBasis),
             Number(wither.HoursOnTrough), string.Join(';', air.Select((_, hour) => hour)), string.Join(';', air.Select(one => Number(one.DryBulbC))),
             string.Join(';', air.Select(one => Number(DifferenceK(one, wither.PressurePa)))), string.Join(';', wither.TurnHours.Select(hour => Number(hour))),
-            Number(wither.Found.WitheredWeightKg), Number(100 * wither.Found.MoistureWetBasis), Number(sample?.Hour), Number(100 * sample?.ShareOfStart),
+            Number(wither.Found.WitheredWeightKg), Number(100 * wither.Found.MoistureWetBasis), Number(sample?.Hour), Number(100 * sample?.WeightShare),
         ]);
     }
 

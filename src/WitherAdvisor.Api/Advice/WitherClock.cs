@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Advice;
 

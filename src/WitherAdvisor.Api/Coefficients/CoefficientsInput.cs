@@ -1,16 +1,14 @@
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
 
 /// <summary>The coefficients of leaf, bed and weather; what is left out is as the set defaults-1 has it.</summary>
 public sealed record CoefficientsInput
 {
-    /// <summary>Names of sets by cultivar and standard hold both.</summary>
-    internal const int LongestName = 160;
-
     /// <summary>The set's name, which the answer repeats; "inline" when left out.</summary>
     /// <example>what-if-1</example>
-    [Text(LongestName)]
+    [Text(SiteSet.LongestName)]
     public string? SetName { get; init; }
 
     /// <summary>One-sided leaf area per kg of dry matter; 20 when left out.</summary>

@@ -1,4 +1,5 @@
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Loft.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
 
@@ -24,4 +25,11 @@ internal static class CoefficientsMapping
 
         return input;
     }
+
+    public static GroupCoefficients ToAnswer(GroupSet group) => new()
+    {
+        Cultivar = group.Cultivar,
+        LeafStandard = group.Standard,
+        Coefficients = ToInput(group.Coefficients),
+    };
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft;
 using WitherAdvisor.WeatherFeeds;
 

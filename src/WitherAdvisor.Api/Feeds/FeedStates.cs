@@ -1,13 +1,13 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
-using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;
 
 /// <summary>Tells how it stands with the feed of a site, from what is kept: no feed is asked for it.</summary>
-internal sealed class FeedStates(IWeatherFeeds feeds, ISiteStore sites, IFeedLog log, TimeProvider clock)
+internal sealed class FeedStates(FeedStateReading states, ISiteStore sites, TimeProvider clock)
 {
     /// <summary>Null where the site has no feed.</summary>
     public async Task<FeedStateAnswer?> Of(string siteId, CancellationToken cancel) =>
@@ -15,9 +15,7 @@ internal sealed class FeedStates(IWeatherFeeds feeds, ISiteStore sites, IFeedLog
 
     public async Task<FeedStateAnswer> Of(StoredSite site, string feed, CancellationToken cancel)
     {
-        FeedFetch? last = await log.Last(site.Id, feed, cancel);
-        FeedFetch? good = await log.LastGood(site.Id, feed, cancel);
-        string? attribution = feeds.Find(feed)?.Attribution;
+        (_, string? attribution, FeedFetch? last, FeedFetch? good) = await states.Of(site.Id, feed, cancel);
         return new()
         {
             Feed = feed,

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Options;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;

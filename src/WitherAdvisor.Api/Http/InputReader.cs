@@ -38,17 +38,8 @@ internal static class InputReader
     public static Refusable<T> Read<T>(JsonElement root)
         where T : class
     {
-        Shape shape = Shapes.Of(typeof(T));
         List<FieldError> errors = [];
-        shape.Check(root, "", errors);
-        if (errors.Count > 0)
-        {
-            return new(null, Problem.InvalidInput(errors));
-        }
-
-        T input = root.Deserialize<T>(JsonRules.Input)!;
-        errors.AddRange(CrossChecks.Of(input, shape));
-        return errors.Count > 0 ? new(null, Problem.InvalidInput(errors)) : new(input, null);
+        return CheckedInput.Read<T>(root, errors) is { } input ? new(input, null) : new(null, Problem.InvalidInput(errors));
     }
 
     private static ReadOnlyMemory<byte> WithoutByteOrderMark(ReadOnlyMemory<byte> utf8) =>

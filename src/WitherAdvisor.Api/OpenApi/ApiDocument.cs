@@ -1,5 +1,6 @@
 using Microsoft.OpenApi;
 using WitherAdvisor.Fields;
+using WitherAdvisor.LogFiles.Writing;
 
 namespace WitherAdvisor.Api.OpenApi;
 
@@ -14,6 +15,7 @@ internal static class ApiDocument
             document.SwaggerDoc("v1", Title());
             document.IncludeXmlComments(typeof(ApiDocument).Assembly);
             document.IncludeXmlComments(typeof(FieldError).Assembly);
+            document.IncludeXmlComments(typeof(ExportQuery).Assembly);
             document.SupportNonNullableReferenceTypes();
             document.NonNullableReferenceTypesAsRequired();
             document.UseInlineDefinitionsForEnums();

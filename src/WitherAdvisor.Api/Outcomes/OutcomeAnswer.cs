@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
-using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 
@@ -10,14 +11,14 @@ public sealed record OutcomeAnswer : OutcomeInput
     private const int Decimals = 2;
 
     [SetsRequiredMembers]
-    internal OutcomeAnswer(StoredOutcome stored, OutcomeComputed computed)
-        : base(OutcomeMapping.ToInput(stored))
+    internal OutcomeAnswer(ReadOutcome outcome)
+        : base(OutcomeMapping.ToInput(outcome.Kept))
     {
-        Batch = stored.BatchId;
-        EnteredAt = stored.EnteredAt;
-        OnTroughHours = Round(computed.HoursOnTrough);
-        OutturnPercent = Round(computed.OutturnPercent);
-        OutturnOfLeafPercent = Round(computed.OutturnOfLeafPercent);
+        Batch = outcome.Kept.BatchId;
+        EnteredAt = outcome.Kept.EnteredAt;
+        OnTroughHours = Round(outcome.Computed.HoursOnTrough);
+        OutturnPercent = Round(Percent.Of(outcome.Computed.Outturn));
+        OutturnOfLeafPercent = Round(Percent.Of(outcome.Computed.OutturnOfLeaf));
     }
 
     /// <summary>The batch it is of.</summary>

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 
@@ -24,7 +25,7 @@ internal static class OutcomeEndpoints
             return Problem.Unknown("batch", batch);
         }
 
-        return await reading.Newest(found, cancel) is { } newest ? TypedResults.Ok(newest) : Problem.Unknown("outcome", batch);
+        return await reading.Newest(found, cancel) is { } newest ? TypedResults.Ok(new OutcomeAnswer(newest)) : Problem.Unknown("outcome", batch);
     }
 
     /// <summary>
@@ -34,20 +35,20 @@ internal static class OutcomeEndpoints
     private static async Task<Results<Ok<OutcomeAnswer>, Created<OutcomeAnswer>, ProblemResult>> PutOutcome(
         string batch, Body<OutcomeInput> body, OutcomeEntry entry, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
     {
-        EnteredOutcome entered = await entry.Enter(batch, body.Value, cancel);
-        if (entered.Refusal is { } refusal)
+        OutcomeEntryResult result = await entry.Enter(batch, OutcomeMapping.ToEntered(body.Value), cancel);
+        if (OutcomeRefusals.Problem(result, batch) is { } refusal)
         {
             return refusal;
         }
 
-        OutcomeAnswer answer = (await reading.Newest((await batches.Find(batch, cancel))!, cancel))!;
-        return entered.IsFirst ? TypedResults.Created($"/v1/batches/{batch}/outcome", answer) : TypedResults.Ok(answer);
+        OutcomeAnswer answer = new((await reading.Newest((await batches.Find(batch, cancel))!, cancel))!);
+        return result is OutcomeEntryResult.Kept { IsFirst: true } ? TypedResults.Created($"/v1/batches/{batch}/outcome", answer) : TypedResults.Ok(answer);
     }
 
     /// <summary>Every version of what was entered for a batch, newest first.</summary>
     private static async Task<Results<Ok<List<OutcomeAnswer>>, ProblemResult>> GetHistory(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel) =>
         await batches.Find(batch, cancel) is { } found
-            ? TypedResults.Ok(await reading.History(found, cancel))
+            ? TypedResults.Ok((await reading.History(found, cancel)).Select(version => new OutcomeAnswer(version)).ToList())
             : Problem.Unknown("batch", batch);
 }

@@ -1,4 +1,5 @@
 using WitherAdvisor.Fields;
+using WitherAdvisor.LogFiles.Columns;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
@@ -7,8 +8,8 @@ namespace WitherAdvisor.Api.Outcomes;
 public record OutcomeInput : ICrossChecked
 {
     internal const double LongestHours = 72;
-    internal const int LongestNote = 2000;
-    internal const int LongestWords = 80;
+    internal const int LongestNote = LogOutcome.LongestNote;
+    internal const int LongestWords = LogOutcome.LongestWords;
 
     /// <summary>Faults are written one after another with semicolons between them in a log, so none holds one.</summary>
     internal const string FaultPattern = "^[^;\\s]([^;]*[^;\\s])?$";

@@ -1,5 +1,6 @@
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft.Outcomes;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
@@ -28,8 +29,7 @@ internal static class OutcomeMapping
         Note = input.Note,
     };
 
-    public static StoredOutcome ToStored(string batchId, OutcomeInput input, DateTimeOffset enteredAt, IReadOnlyList<string> confirmed) =>
-        new(batchId, ToDomain(input), enteredAt, input.EnteredBy, confirmed);
+    public static EnteredOutcome ToEntered(OutcomeInput input) => new(ToDomain(input), input.EnteredBy, input.Confirm ?? []);
 
     public static OutcomeInput ToInput(StoredOutcome stored) => new()
     {

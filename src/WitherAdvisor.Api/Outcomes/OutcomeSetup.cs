@@ -1,3 +1,8 @@
+using WitherAdvisor.Api.Outcomes.Import;
+using WitherAdvisor.Loft.Exporting;
+using WitherAdvisor.Loft.Importing;
+using WitherAdvisor.Loft.Outcomes;
+
 namespace WitherAdvisor.Api.Outcomes;
 
 /// <summary>What outcomes are put together from.</summary>
@@ -7,6 +12,8 @@ internal static class OutcomeSetup
     {
         services.AddScoped<OutcomeReading>();
         services.AddScoped<OutcomeEntry>();
-        services.AddScoped<Import.LogImport>();
+        services.AddScoped<LogImport>();
+        services.AddScoped<CsvImport>();
+        services.AddScoped<LogExport>();
     }
 }

@@ -4,9 +4,11 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Adopting;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -14,9 +16,6 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>Routes of a site's coefficient sets.</summary>
 internal static class CoefficientSetEndpoints
 {
-    /// <summary>Proposals and defaults are named by the service.</summary>
-    private static readonly string[] OwnNames = ["learned-", "defaults-"];
-
     public static void MapCoefficientSets(this RouteGroupBuilder v1)
     {
         RouteGroupBuilder sets = v1.MapGroup("sites/{site}/coefficient-sets").WithTags("Recalibration");
@@ -38,7 +37,7 @@ internal static class CoefficientSetEndpoints
     /// says; a name that is taken is refused, as sets never change.
     /// </summary>
     private static async Task<Results<Created<CoefficientSetAnswer>, ProblemResult>> PutSet(
-        string site, string name, Body<CoefficientsInput> body, ISiteStore sites, ICoefficientStore coefficients, TimeProvider clock, CancellationToken cancel)
+        string site, string name, Body<CoefficientsInput> body, ISiteStore sites, SetStating stating, CancellationToken cancel)
     {
         if (NameInPath.Refuse("name", name) is { } refusal)
         {
@@ -50,11 +49,9 @@ internal static class CoefficientSetEndpoints
             return Problem.Unknown("site", site);
         }
 
-        SiteCoefficients stated = new() { Site = CoefficientsMapping.ToInput(CoefficientsMapping.ToDomain(body.Value with { SetName = name })), Groups = [] };
-        StoredCoefficientSet set = new(site, name, clock.NowInMilliseconds(), CoefficientOrigin.ByHand, stated.ToJson(), null);
-        return !OwnNames.Any(own => name.StartsWith(own, StringComparison.Ordinal)) && await coefficients.Add(set, cancel)
+        return await stating.State(site, name, CoefficientsMapping.ToDomain(body.Value), cancel) is { } set
             ? TypedResults.Created($"/v1/sites/{site}/coefficient-sets", RecalibrationMapping.ToAnswer(set, new SiteClock(found.TimeZone)))
-            : Problem.Conflict("name-taken", "The name is taken.", $"Sets never change, so '{name}' cannot be stated anew: choose another name, not beginning with {string.Join(" or ", OwnNames)}.");
+            : RecalibrationRefusals.NameTaken(name);
     }
 
     /// <summary>Adopts any set of a site by name; so an older one, or the defaults, is restored.</summary>
@@ -66,9 +63,9 @@ internal static class CoefficientSetEndpoints
             return Problem.Unknown("site", site);
         }
 
-        AdoptedSet adopted = await adoption.Adopt(site, name, body.Value, cancel);
-        return adopted.Refusal is { } refusal
-            ? refusal
-            : TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption!, new SiteClock(found.TimeZone)));
+        AdoptionResult result = await adoption.Adopt(site, name, body.Value.ToDecision(), cancel);
+        return result is AdoptionResult.Adopted adopted
+            ? TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption, new SiteClock(found.TimeZone)))
+            : RecalibrationRefusals.Problem(result, site, name)!;
     }
 }

@@ -3,8 +3,11 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 
@@ -31,11 +34,10 @@ internal static class RecalibrationEndpoints
             return Problem.Unknown("site", site);
         }
 
-        Refusable<StoredRecalibration> asked = await orders.Ask(found, cancel);
-        return asked.Refusal is { } refusal
-            ? refusal
-            : TypedResults.Accepted(
-                $"/v1/sites/{site}/recalibrations/{asked.Value.Id}", RecalibrationMapping.ToAnswer(asked.Value, new SiteClock(found.TimeZone)));
+        return await orders.Ask(site, cancel) is { } queued
+            ? TypedResults.Accepted(
+                $"/v1/sites/{site}/recalibrations/{queued.Id}", RecalibrationMapping.ToAnswer(queued, new SiteClock(found.TimeZone)))
+            : RecalibrationRefusals.AlreadyRecalibrating(site);
     }
 
     /// <summary>The recalibrations of a site, newest first.</summary>
@@ -74,10 +76,10 @@ internal static class RecalibrationEndpoints
             return Problem.Unknown("recalibration", recalibration);
         }
 
-        Refusable<StoredRecalibration> stopped = await orders.Cancel(job, cancel);
-        return stopped.Refusal is { } refusal
+        StoppedRecalibration stopped = await orders.Cancel(job, cancel);
+        return RecalibrationRefusals.Problem(stopped) is { } refusal
             ? refusal
-            : TypedResults.Ok(RecalibrationMapping.ToAnswer(stopped.Value, new SiteClock(found.TimeZone)));
+            : TypedResults.Ok(RecalibrationMapping.ToAnswer(stopped.Job, new SiteClock(found.TimeZone)));
     }
 
     /// <summary>
@@ -98,10 +100,10 @@ internal static class RecalibrationEndpoints
                 "no-proposal", "The recalibration proposes nothing.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a done one proposes a set.");
         }
 
-        AdoptedSet adopted = await adoption.Adopt(site, job.ProposalName, body.Value, cancel);
-        return adopted.Refusal is { } refusal
-            ? refusal
-            : TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption!, new SiteClock(found.TimeZone)));
+        AdoptionResult result = await adoption.Adopt(site, job.ProposalName, body.Value.ToDecision(), cancel);
+        return result is AdoptionResult.Adopted adopted
+            ? TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption, new SiteClock(found.TimeZone)))
+            : RecalibrationRefusals.Problem(result, site, job.ProposalName)!;
     }
 
     /// <summary>What would teach most about a site's leaf and troughs, best first, by what its coefficients leave open.</summary>

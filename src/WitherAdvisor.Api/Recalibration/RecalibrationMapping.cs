@@ -1,18 +1,16 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
 
 /// <summary>Recalibrations, sets and adoptions as answers, times on the site's clock.</summary>
 internal static class RecalibrationMapping
 {
-    /// <summary>What the defaults are called.</summary>
-    public static string Defaults { get; } = new WitherCoefficients().SetName;
-
     public static RecalibrationAnswer ToAnswer(StoredRecalibration job, SiteClock clock) => new()
     {
         Id = job.Id,
@@ -30,27 +28,27 @@ internal static class RecalibrationMapping
     public static CoefficientSetsAnswer ToAnswer(
         IReadOnlyList<StoredCoefficientSet> sets, IReadOnlyList<StoredAdoption> adoptions, SiteClock clock) => new()
     {
-        Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? Defaults : Defaults,
+        Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? SiteSet.DefaultsName : SiteSet.DefaultsName,
         Sets = [.. sets.Select(set => ToAnswer(set, clock)), OfDefaults()],
         Adoptions = [.. adoptions.Select(adoption => ToAnswer(adoption, clock))],
     };
 
     public static CoefficientSetAnswer ToAnswer(StoredCoefficientSet set, SiteClock clock)
     {
-        SiteCoefficients kept = SiteCoefficients.FromJson(set.SetJson);
+        SiteSet kept = SetRecord.Read(set.SetJson);
         return new()
         {
             Name = set.Name,
             Origin = set.Origin,
             MadeAt = clock.Local(set.MadeAt),
-            Coefficients = kept.Site,
-            Groups = kept.Groups,
+            Coefficients = CoefficientsMapping.ToInput(kept.Site),
+            Groups = [.. kept.Groups.Select(CoefficientsMapping.ToAnswer)],
         };
     }
 
     public static AdoptionAnswer ToAnswer(StoredAdoption adoption, SiteClock clock) => new()
     {
-        Set = adoption.SetName ?? Defaults,
+        Set = adoption.SetName ?? SiteSet.DefaultsName,
         From = clock.Local(adoption.From),
         AdoptedBy = adoption.AdoptedBy,
         Reason = adoption.Reason,
@@ -58,7 +56,7 @@ internal static class RecalibrationMapping
 
     private static CoefficientSetAnswer OfDefaults() => new()
     {
-        Name = Defaults,
+        Name = SiteSet.DefaultsName,
         Origin = CoefficientOrigin.Default,
         MadeAt = null,
         Coefficients = CoefficientsMapping.ToInput(new()),

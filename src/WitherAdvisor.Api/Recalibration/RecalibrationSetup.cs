@@ -1,6 +1,9 @@
-using WitherAdvisor.Api.Recalibration.Adopting;
-using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Api.Recalibration.Running;
+using WitherAdvisor.Loft.Adopting;
+using WitherAdvisor.Loft.Coefficients;
+using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Recalibrating.Gathering;
+using WitherAdvisor.Loft.Recalibrating.Running;
 
 namespace WitherAdvisor.Api.Recalibration;
 
@@ -9,11 +12,13 @@ internal static class RecalibrationSetup
 {
     public static void AddRecalibration(this IServiceCollection services)
     {
+        services.AddSingleton<IReportForm, ReportForm>();
         services.AddSingleton<LogGathering>();
         services.AddSingleton<ProposalMaking>();
         services.AddSingleton<RecalibrationTurns>();
         services.AddHostedService<RecalibrationWorker>();
         services.AddScoped<RecalibrationOrders>();
+        services.AddScoped<SetStating>();
         services.AddScoped<SetAdoption>();
         services.AddScoped<LastProposal>();
     }

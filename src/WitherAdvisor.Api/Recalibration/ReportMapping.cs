@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -126,7 +126,7 @@ internal static class ReportMapping
     private static ResidualSummaryAnswer Summary(ResidualSummary summary) => new()
     {
         By = summary.By,
-        Key = summary.By == "spell" ? LogCell.Word(Enum.Parse<WitherAdvisor.Spells.SpellKind>(summary.Key)) : summary.Key,
+        Key = summary.By == "spell" ? KeptWord.Of(Enum.Parse<WitherAdvisor.Spells.SpellKind>(summary.Key)) : summary.Key,
         Outcomes = summary.Outcomes,
         LowerQuartileHours = summary.LowerQuartileHours,
         MedianHours = summary.MedianHours,

@@ -47,7 +47,7 @@ internal static class SiteEndpoints
         StoredSite? before = await store.FindSite(site, cancel);
         StoredSite stored = SiteMapping.ToStored(site, body.Value, body.Value.Feed);
         await store.PutSite(stored, cancel);
-        if (before is not null && !SiteFeed.IsSamePlace(before, stored))
+        if (before is not null && !before.IsWhere(stored))
         {
             await weather.ForgetFeeds(site, cancel);
         }

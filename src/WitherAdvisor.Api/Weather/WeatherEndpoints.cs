@@ -2,6 +2,9 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft.Sites;
+using WitherAdvisor.Loft.WeatherKeeping;
+using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Readings;
 
@@ -22,23 +25,23 @@ internal static class WeatherEndpoints
     private static async Task<Results<Ok<WeatherAnswer>, ProblemResult>> GetWeather(
         string site, Query<ReadingsQuery> query, ISiteStore sites, KeptWeather kept, TimeProvider clock, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is { } found
-            ? TypedResults.Ok(await kept.Of(found, query.Value, clock.NowInMilliseconds(), cancel))
+            ? TypedResults.Ok(WeatherMapping.ToAnswer(
+                await kept.Of(found, query.Value.From, query.Value.To, clock.NowInMilliseconds(), cancel), query.Value.Kind, new SiteClock(found.TimeZone)))
             : Problem.Unknown("site", site);
 
     /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none; of CSV the good rows alone, if the caller so chooses.</summary>
     private static async Task<Results<Ok<SavedReadingsAnswer>, ProblemResult>> PostReadings(
         string site, Query<NewReadingsQuery> query, ReadingsBody body,
-        ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
+        WeatherEntry keeping, CancellationToken cancel)
     {
-        if (await sites.FindSite(site, cancel) is null)
+        CsvTable table = body.Value;
+        bool goodRows = query.Value.Keep == KeptRows.GoodRows;
+        List<WeatherReading> readings = [.. table.Good.Select(ReadingMapping.ToDomain)];
+        if (await keeping.Keep(site, WeatherKinds.ToSource(query.Value.Kind), readings, cancel) is not { } added)
         {
             return Problem.Unknown("site", site);
         }
 
-        CsvTable table = body.Value;
-        bool goodRows = query.Value.Keep == KeptRows.GoodRows;
-        List<WeatherReading> readings = [.. table.Good.Select(ReadingMapping.ToDomain)];
-        int added = await store.SaveReadings(site, WeatherKinds.ToSource(query.Value.Kind), readings, clock.NowInMilliseconds(), cancel);
         return TypedResults.Ok(new SavedReadingsAnswer
         {
             Received = table.Good.Count + table.Refused.Count,
@@ -51,15 +54,11 @@ internal static class WeatherEndpoints
     /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>
     private static async Task<Results<Ok<SavedRainTotalsAnswer>, ProblemResult>> PostRainTotals(
         string site, Body<IReadOnlyList<RainTotalInput>> body,
-        ISiteStore sites, IWeatherStore store, TimeProvider clock, CancellationToken cancel)
+        WeatherEntry keeping, CancellationToken cancel)
     {
-        if (await sites.FindSite(site, cancel) is null)
-        {
-            return Problem.Unknown("site", site);
-        }
-
         List<RainTotal> totals = [.. body.Value.Select(total => total.ToDomain())];
-        await store.SaveRainTotals(site, totals, clock.NowInMilliseconds(), cancel);
-        return TypedResults.Ok(new SavedRainTotalsAnswer { Received = totals.Count });
+        return await keeping.Keep(site, totals, cancel)
+            ? TypedResults.Ok(new SavedRainTotalsAnswer { Received = totals.Count })
+            : Problem.Unknown("site", site);
     }
 }

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Weather.Review;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Wording;
@@ -22,7 +22,7 @@ public static class AgeWording
         ]);
 
     /// <summary>How a feed has been doing.</summary>
-    public static string Feed(ReviewedFeed feed, WallClock clock)
+    public static string Feed(FeedState feed, WallClock clock)
     {
         string good = feed.LastGood is { } last ? $"It last gave weather {clock.DateAndClock(last.FetchedAt)}." : "It has given no weather yet.";
         string refused = feed.Last is { Refusal: { } refusal } ? $" When last asked, {clock.DateAndClock(feed.Last.FetchedAt)}, it did not: {refusal}" : "";

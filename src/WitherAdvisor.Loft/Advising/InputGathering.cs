@@ -1,5 +1,6 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
@@ -10,7 +11,7 @@ using WitherAdvisor.Readings.Sources;
 namespace WitherAdvisor.Loft.Advising;
 
 /// <summary>Gathers from the store what a caller without one would state inline.</summary>
-public sealed class InputGathering(IWeatherStore weather, IAdoptedCoefficients coefficients)
+public sealed class InputGathering(IWeatherStore weather, AdoptedCoefficients coefficients)
 {
     /// <summary>Most readings that an advice is made of: as many as a caller may send, so that kept inputs can always be sent again.</summary>
     public const int MostReadings = 5000;

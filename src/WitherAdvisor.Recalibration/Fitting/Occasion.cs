@@ -1,5 +1,6 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Bed;
+using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Recalibration.Fitting;
 
@@ -61,7 +62,7 @@ internal sealed class Occasion
         double end = wither.HoursOnTrough;
         foreach (SampleWeighing weighing in (found.Weighings ?? []).Where(one => one.Hour > 0 && one.Hour <= end).OrderBy(one => one.Hour))
         {
-            yield return new(ObservationKind.SampleShare, weighing.ShareOfStart, errors.SampleShare, weighing.Hour);
+            yield return new(ObservationKind.SampleShare, weighing.WeightShare, errors.SampleShare, weighing.Hour);
         }
 
         if (found.WitheredWeightKg is { } withered)

@@ -55,7 +55,7 @@ internal static class Sieve
             && IsMoisture(found.MoistureWetBasis)
             && IsMoisture(found.ByHeight?.BottomWetBasis)
             && IsMoisture(found.ByHeight?.TopWetBasis)
-            && (found.Weighings ?? []).All(one => IsBetween(one.ShareOfStart, 0.1, 1.2) && double.IsFinite(one.Hour))
+            && (found.Weighings ?? []).All(one => IsBetween(one.WeightShare, 0.1, 1.2) && double.IsFinite(one.Hour))
             && IsBetween(wither.AtLoading.SurfaceWaterKgPerKg ?? 0, 0, 1)
             && IsMoisture(wither.AtLoading.MoistureWetBasis);
     }

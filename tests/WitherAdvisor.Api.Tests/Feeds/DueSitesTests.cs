@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Pages;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.WeatherFeeds;
 

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds.Tests;
 

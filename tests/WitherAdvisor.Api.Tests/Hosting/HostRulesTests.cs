@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Configuration;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Store.Sqlite;
 
 namespace WitherAdvisor.Api.Tests.Hosting;
 

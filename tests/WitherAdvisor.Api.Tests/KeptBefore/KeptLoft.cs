@@ -8,6 +8,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Store.Sqlite;
 
 namespace WitherAdvisor.Api.Tests.KeptBefore;
 

@@ -3,9 +3,9 @@ using System.Text;
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Outcomes;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Tests.Testing;
 using WitherAdvisor.Fields;
+using WitherAdvisor.LogFiles.Columns;
 
 namespace WitherAdvisor.Api.Tests.Outcomes;
 

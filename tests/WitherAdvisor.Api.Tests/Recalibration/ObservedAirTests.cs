@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Bed;
+using WitherAdvisor.Loft.Recalibrating.Gathering;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Tests.Recalibration;

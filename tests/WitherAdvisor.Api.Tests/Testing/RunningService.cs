@@ -7,6 +7,7 @@ using Microsoft.Extensions.Time.Testing;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Tests.Testing;
+using WitherAdvisor.Store.Sqlite;
 
 [assembly: AssemblyFixture(typeof(RunningService))]
 

@@ -1,5 +1,6 @@
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft;
+using WitherAdvisor.LogFiles.Columns;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 
@@ -41,7 +42,7 @@ public sealed record ColumnAnswer
     internal static ColumnAnswer Of(LogColumn column) => new()
     {
         Name = column.Name,
-        Part = LogCell.Word(column.Meaning.Part),
+        Part = KeptWord.Of(column.Meaning.Part),
         Type = Kind(column),
         Unit = column.UnitSymbol,
         Meaning = column.Meaning.Text,

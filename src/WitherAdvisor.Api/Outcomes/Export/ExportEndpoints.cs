@@ -1,7 +1,7 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Outcomes.Log;
-using WitherAdvisor.Loft.Kept.Outcomes;
-using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.LogFiles.Columns;
+using WitherAdvisor.LogFiles.Writing;
+using WitherAdvisor.Loft.Exporting;
 
 namespace WitherAdvisor.Api.Outcomes.Export;
 
@@ -24,15 +24,14 @@ internal static class ExportEndpoints
     /// row, however long; as CSV it can be imported again without loss.
     /// </summary>
     private static async Task<IResult> GetExport(
-        string site, Query<ExportQuery> query, ISiteStore sites, IOutcomeStore store, CancellationToken cancel)
+        string site, Query<ExportQuery> query, LogExport export, CancellationToken cancel)
     {
-        if (await sites.FindSite(site, cancel) is not { } found)
+        if (await export.Of(site, query.Value.ToFilter(), cancel) is not { } log)
         {
             return Problem.Unknown("site", site);
         }
 
         (string type, string ending) = query.Value.Format == ExportFormat.Csv ? (CsvExport.ContentType, "csv") : (ParquetExport.ContentType, "parquet");
-        IAsyncEnumerable<LogRow> rows = LogExport.Rows(found, store, query.Value, cancel);
-        return TypedResults.Stream(body => LogExport.Write(rows, query.Value.Format, body, cancel), type, $"{site}-outcomes.{ending}");
+        return TypedResults.Stream(body => LogFileWriting.Write(log, query.Value.Format, body, cancel), type, $"{site}-outcomes.{ending}");
     }
 }

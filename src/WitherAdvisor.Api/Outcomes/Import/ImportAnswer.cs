@@ -3,8 +3,6 @@ namespace WitherAdvisor.Api.Outcomes.Import;
 /// <summary>What an import came to, or would come to.</summary>
 public sealed record ImportAnswer
 {
-    internal const int MostShown = 1000;
-
     /// <summary>Whether anything was kept.</summary>
     /// <example>false</example>
     public required bool Kept { get; init; }

@@ -15,7 +15,7 @@ internal static class ImportEndpoints
     /// it. Times without offset are the site's. The same file twice adds nothing; what is kept already is never changed.
     /// </summary>
     private static async Task<Results<Ok<ImportAnswer>, ProblemResult>> PostImport(
-        string site, Query<ImportQuery> query, SpooledCsv body, LogImport import, CancellationToken cancel)
+        string site, Query<ImportQuery> query, SpooledCsv body, CsvImport import, CancellationToken cancel)
     {
         Imported imported = await import.Run(site, body.Value, query.Value, cancel);
         return imported.Answer is { } answer ? TypedResults.Ok(answer) : imported.Refusal!;

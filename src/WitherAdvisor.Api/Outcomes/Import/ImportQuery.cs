@@ -1,3 +1,5 @@
+using WitherAdvisor.Loft.Importing;
+
 namespace WitherAdvisor.Api.Outcomes.Import;
 
 /// <summary>How a log is imported.</summary>

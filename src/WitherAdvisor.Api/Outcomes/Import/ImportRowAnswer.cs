@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Importing;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

@@ -1,6 +1,9 @@
-using WitherAdvisor.Loft;
+using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Loft.Intake;
+using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;

@@ -5,8 +5,11 @@ using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Pages.Calibration;
 
@@ -40,13 +43,13 @@ internal static class CalibrationEndpoints
 
     public static Task<IResult> Recalibrate(
         string site, HttpContext http, ISiteStore sites, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
-        Act(site, http, sites, antiforgery, clock, async (found, _) => (await orders.Ask(found, cancel)).Refusal, cancel);
+        Act(site, http, sites, antiforgery, clock, async (found, _) => await orders.Ask(found.Id, cancel) is null ? RecalibrationRefusals.AlreadyRecalibrating(found.Id) : null, cancel);
 
     public static Task<IResult> Cancel(
         string site, HttpContext http, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
         Act(
             site, http, sites, antiforgery, clock,
-            async (_, _) => (await jobs.List(site, cancel)).FirstOrDefault(job => job.IsOpen) is { } open ? (await orders.Cancel(open, cancel)).Refusal : null,
+            async (_, _) => (await jobs.List(site, cancel)).FirstOrDefault(job => job.IsOpen) is { } open ? RecalibrationRefusals.Problem(await orders.Cancel(open, cancel)) : null,
             cancel);
 
     public static Task<IResult> Adopt(
@@ -55,15 +58,14 @@ internal static class CalibrationEndpoints
             site, http, sites, antiforgery, clock,
             async (_, form) =>
             {
-                AdoptionInput input = new()
-                {
-                    AdoptedBy = form.Text(AdoptedBy, "Who", AdoptionInput.LongestName),
-                    Reason = form.Text(Reason, "Why", AdoptionInput.LongestReason),
-                    OverrideReason = form.Text(OverrideReason, "Why nevertheless", AdoptionInput.LongestReason),
-                };
+                AdoptionDecision decision = new(
+                    form.Text(AdoptedBy, "Who", AdoptionInput.LongestName),
+                    form.Text(Reason, "Why", AdoptionInput.LongestReason),
+                    form.Text(OverrideReason, "Why nevertheless", AdoptionInput.LongestReason));
+                string name = form.Typed(Set);
                 return form.Problems.Count > 0
                     ? Problem.Conflict("unfit-form", "Nothing was changed", string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
-                    : (await adoption.Adopt(site, form.Typed(Set), input, cancel)).Refusal;
+                    : RecalibrationRefusals.Problem(await adoption.Adopt(site, name, decision, cancel), site, name);
             },
             cancel);
 

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 
@@ -25,6 +26,6 @@ public sealed record CalibrationView(
 
     /// <summary>Whether it needs a reason.</summary>
     public bool IsDoubtful => Report is { } report
-        && (report.Verdict.Kind != WitherAdvisor.Recalibration.Report.VerdictKind.BetterThanCurrent || (report.ComparedWith ?? RecalibrationMapping.Defaults) != Sets.Adopted)
+        && (report.Verdict.Kind != WitherAdvisor.Recalibration.Report.VerdictKind.BetterThanCurrent || (report.ComparedWith ?? SiteSet.DefaultsName) != Sets.Adopted)
         && Sets.Adoptions.All(adoption => adoption.Set != Proposal);
 }

@@ -1,5 +1,5 @@
 using WitherAdvisor.Advice;
-using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Records;

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Log;
@@ -28,7 +29,7 @@ internal static class ImportPageEndpoints
     }
 
     public static async Task<IResult> Enter(
-        string site, HttpContext http, ISiteStore sites, LogImport import, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel)
+        string site, HttpContext http, ISiteStore sites, CsvImport import, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel)
     {
         PageContext page = PageAnswer.Context(http, clock);
         if (await sites.FindSite(site, cancel) is not { } found)

@@ -1,8 +1,8 @@
 using System.Text;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Spells;
 
@@ -36,7 +36,7 @@ public sealed record LogChoice(FilledForm Form, OutcomeFilter Filter)
         StringBuilder address = new($"/v1/sites/{Uri.EscapeDataString(site)}/outcomes/export?format={format}");
         Put(address, From, Filter.From is { } from ? Rfc3339.Format(from) : null);
         Put(address, To, Filter.To is { } to ? Rfc3339.Format(to) : null);
-        Put(address, Spell, Filter.Spell is { } spell ? LogCell.Word(spell) : null);
+        Put(address, Spell, Filter.Spell is { } spell ? KeptWord.Of(spell) : null);
         Put(address, Cultivar, Filter.Cultivar);
         return address.ToString();
     }

@@ -1,8 +1,8 @@
 using WitherAdvisor.Api.Outcomes;
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
+using WitherAdvisor.LogFiles.Columns;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;

@@ -1,14 +1,13 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Fields;
-using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Outcomes;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
@@ -48,7 +47,7 @@ internal static class OutcomePageEndpoints
         view = view with { Page = page, Form = reader.Filled };
         if (reader.Problems.Count == 0)
         {
-            Refuse(reader, Wrong(typed));
+            Refuse(reader, OutcomeChecks.Of(typed));
         }
 
         if (reader.Problems.Count > 0)
@@ -56,8 +55,8 @@ internal static class OutcomePageEndpoints
             return Draw(view, StatusCodes.Status422UnprocessableEntity);
         }
 
-        EnteredOutcome entered = await entry.Enter(batch, typed, cancel);
-        if (entered.Refusal?.Problem is not { } problem)
+        OutcomeEntryResult result = await entry.Enter(batch, OutcomeMapping.ToEntered(typed), cancel);
+        if (OutcomeRefusals.Problem(result, batch)?.Problem is not { } problem)
         {
             return PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(batch)}/outcome");
         }
@@ -78,7 +77,7 @@ internal static class OutcomePageEndpoints
         }
 
         IReadOnlyList<TasterScale> scales = await outcomes.ListScales(found.SiteId, cancel);
-        OutcomeAnswer? kept = await reading.Newest(found, cancel);
+        OutcomeAnswer? kept = await reading.Newest(found, cancel) is { } newest ? new(newest) : null;
         AdviceFigures? advice = await reading.Advice(batch, cancel);
         return new(
             site, found, kept, advice, scales, OutcomeForm.For(scales, page.Units, kept),
@@ -86,14 +85,6 @@ internal static class OutcomePageEndpoints
         {
             HasAdvicePage = advice is not null && await batches.FindAdvice(advice.AdviceId, cancel) is not null,
         };
-    }
-
-    private static IEnumerable<FieldError> Wrong(OutcomeInput typed)
-    {
-        Shape shape = Shapes.Of(typeof(OutcomeInput));
-        List<FieldError> wrong = [];
-        shape.Check(JsonSerializer.SerializeToElement(typed, JsonRules.Input), "", wrong);
-        return wrong.Count > 0 ? wrong : CrossChecks.Of(typed, shape);
     }
 
     private static void Refuse(FormReader reader, IEnumerable<FieldError> errors)

@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft.WeatherKeeping;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Readings.Sources;
 
@@ -21,7 +22,7 @@ internal static class NewReadingEndpoints
     }
 
     public static async Task<IResult> Enter(
-        string site, HttpContext http, ISiteStore sites, IWeatherStore weather, IAntiforgery antiforgery, TimeProvider clock,
+        string site, HttpContext http, ISiteStore sites, WeatherEntry keeping, IAntiforgery antiforgery, TimeProvider clock,
         CancellationToken cancel)
     {
         PageContext page = PageAnswer.Context(http, clock);
@@ -44,21 +45,21 @@ internal static class NewReadingEndpoints
             return Draw(found, reader.Filled, page, StatusCodes.Status422UnprocessableEntity);
         }
 
-        await Keep(site, entered, weather, clock.NowInMilliseconds(), cancel);
+        await Keep(site, entered, keeping, cancel);
         return PageAnswer.SeeOther(http, "/");
     }
 
     private static async Task Keep(
-        string siteId, EnteredReading entered, IWeatherStore weather, DateTimeOffset now, CancellationToken cancel)
+        string siteId, EnteredReading entered, WeatherEntry keeping, CancellationToken cancel)
     {
         if (entered.Air is { } air)
         {
-            await weather.SaveReadings(siteId, WeatherSource.Observed, [air], now, cancel);
+            await keeping.Keep(siteId, WeatherSource.Observed, [air], cancel);
         }
 
         if (entered.Rain is { } rain)
         {
-            await weather.SaveRainTotals(siteId, [rain], now, cancel);
+            await keeping.Keep(siteId, [rain], cancel);
         }
     }
 

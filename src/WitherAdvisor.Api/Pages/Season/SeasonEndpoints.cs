@@ -1,7 +1,8 @@
-using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Outcomes;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Pages.Season;
@@ -29,7 +30,7 @@ internal static class SeasonEndpoints
         {
             DateOnly date = DateOnly.FromDateTime(wall.Local(batch.LoadedAt).DateTime);
             all[date] = all.GetValueOrDefault(date) + 1;
-            if (LogWriting.ReadSpell(batch.Spell) is { } spell)
+            if (SpellWord.Read(batch.Spell) is { } spell)
             {
                 Dictionary<SpellKind, int> spells = known.TryGetValue(date, out Dictionary<SpellKind, int>? there) ? there : known[date] = [];
                 spells[spell] = spells.GetValueOrDefault(spell) + 1;

@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft.WeatherKeeping;
 using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Pages.Upload;
@@ -20,7 +21,7 @@ internal static class UploadEndpoints
     }
 
     public static async Task<IResult> Enter(
-        string site, HttpContext http, ISiteStore sites, IWeatherStore weather, IAntiforgery antiforgery, TimeProvider clock,
+        string site, HttpContext http, ISiteStore sites, WeatherEntry keeping, IAntiforgery antiforgery, TimeProvider clock,
         CancellationToken cancel)
     {
         PageContext page = PageAnswer.Context(http, clock);
@@ -45,8 +46,7 @@ internal static class UploadEndpoints
             return Draw(found, reader.Filled, page, status: StatusCodes.Status422UnprocessableEntity);
         }
 
-        await weather.SaveReadings(
-            site, WeatherKinds.ToSource(kind), [.. table.Good.Select(ReadingMapping.ToDomain)], clock.NowInMilliseconds(), cancel);
+        await keeping.Keep(site, WeatherKinds.ToSource(kind), [.. table.Good.Select(ReadingMapping.ToDomain)], cancel);
         return table.Refused.Count == 0
             ? PageAnswer.SeeOther(http, $"/sites/{Uri.EscapeDataString(site)}/weather")
             : Draw(found, reader.Filled, page, new UploadOutcome(table.Good.Count, table.Refused));

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.WeatherReviewing;
 
 namespace WitherAdvisor.Api.Pages.Weather;
 

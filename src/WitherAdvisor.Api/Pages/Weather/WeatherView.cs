@@ -1,6 +1,6 @@
-using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Pages.Weather;

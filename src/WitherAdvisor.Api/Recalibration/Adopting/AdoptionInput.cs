@@ -1,4 +1,5 @@
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Adopting;
 
 namespace WitherAdvisor.Api.Recalibration.Adopting;
 
@@ -22,4 +23,6 @@ public sealed record AdoptionInput
     /// <example>The fans were renewed, so outcomes of last year no longer count.</example>
     [Text(LongestReason)]
     public string? OverrideReason { get; init; }
+
+    internal AdoptionDecision ToDecision() => new(AdoptedBy, Reason, OverrideReason);
 }

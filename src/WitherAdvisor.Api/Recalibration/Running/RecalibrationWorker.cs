@@ -1,4 +1,5 @@
 using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft.Recalibrating.Running;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

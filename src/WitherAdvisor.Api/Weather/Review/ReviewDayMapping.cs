@@ -1,7 +1,8 @@
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Spells;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Review;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

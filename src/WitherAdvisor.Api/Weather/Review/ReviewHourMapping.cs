@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Review;
 
 namespace WitherAdvisor.Api.Weather.Review;

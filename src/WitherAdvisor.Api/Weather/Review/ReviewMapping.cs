@@ -1,8 +1,11 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Spells;
+using WitherAdvisor.Loft.FeedRefresh;
+using WitherAdvisor.Loft.Sites;
+using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Review;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.Api.Weather.Review;
 
@@ -64,7 +67,7 @@ internal static class ReviewMapping
         Text = WantedWording.Sentence(wanted, wall),
     };
 
-    private static ReviewedFeedAnswer ToAnswer(ReviewedFeed feed, SiteClock clock) => new()
+    private static ReviewedFeedAnswer ToAnswer(FeedState feed, SiteClock clock) => new()
     {
         Name = feed.Name,
         Attribution = feed.Attribution,

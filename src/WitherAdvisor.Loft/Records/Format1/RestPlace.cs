@@ -7,15 +7,15 @@ internal static class RestPlace
 {
     public static Site Site(RestFields site) => new(
         site.Number("elevation_m"), site.Number("latitude_deg"), site.Number("longitude_deg"),
-        site.NumberOrNull("hot_air_c") ?? Sites.Site.UsualHotAirC,
+        site.NumberOrNull("hot_air_c") ?? WitherAdvisor.Sites.Site.UsualHotAirC,
         Style(site.ObjectOrNull("style")),
         site.NumberOrNull("station_pressure_hpa") * 100);
 
     public static Trough Trough(RestFields trough) => new(
         trough.Number("area_m2"),
-        trough.NumberOrNull("airflow_m3_per_s_per_m2") ?? Sites.Trough.UsualAirflowM3PerSM2,
+        trough.NumberOrNull("airflow_m3_per_s_per_m2") ?? WitherAdvisor.Sites.Trough.UsualAirflowM3PerSM2,
         trough.NumberOrNull("slowest_fan_share_percent") / 100 ?? 1,
-        trough.NumberOrNull("most_load_kg_per_m2") ?? Sites.Trough.UsualMostLoadKgPerM2);
+        trough.NumberOrNull("most_load_kg_per_m2") ?? WitherAdvisor.Sites.Trough.UsualMostLoadKgPerM2);
 
     private static WitherStyle Style(RestFields? given)
     {

@@ -1,0 +1,14 @@
+using WitherAdvisor.Recalibration.Report;
+
+namespace WitherAdvisor.Loft.Recalibrating;
+
+/// <summary>The form in which the report on a proposal is kept beside it.</summary>
+public interface IReportForm
+{
+    /// <param name="notGathered">Outcomes of which too little is kept to be used.</param>
+    /// <param name="comparedWith">The set in use that it was compared with; null for the defaults.</param>
+    string Write(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith);
+
+    /// <summary>What a kept report says of its proposal.</summary>
+    KeptVerdict Verdict(string kept);
+}
