@@ -28,9 +28,11 @@ internal sealed class AllowedReadings
     /// <summary>What was left out.</summary>
     public IEnumerable<FeedNote> Notes => outside.Select(left => Note(Fields[left.Key], left.Value.Hours, left.Value.First));
 
-    private static FeedNote Note(FieldShape field, int hours, DateTimeOffset first) => new("outside_range",
-        $"{field.Name} outside {field.Shape.Allowed} was not kept: "
-        + $"{hours} {(hours == 1 ? "hour" : "hours, the first")} {first:yyyy-MM-dd'T'HH:mm'Z'}.");
+    private static FeedNote.OutsideRange Note(FieldShape field, int hours, DateTimeOffset first)
+    {
+        NumberShape range = (NumberShape)field.Shape;
+        return new(field.Name, range.Least, range.Most, range.Unit, hours, first);
+    }
 
     private WeatherReading Of(WeatherReading reading)
     {

@@ -12,6 +12,7 @@ internal static class ApiDocument
         {
             document.SwaggerDoc("v1", Title());
             document.IncludeXmlComments(typeof(ApiDocument).Assembly);
+            document.IncludeXmlComments(typeof(FieldError).Assembly);
             document.SupportNonNullableReferenceTypes();
             document.NonNullableReferenceTypesAsRequired();
             document.UseInlineDefinitionsForEnums();
