@@ -1,4 +1,5 @@
 using Microsoft.OpenApi;
+using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.OpenApi;
 

@@ -33,6 +33,7 @@ public static class AssumptionWording
         Assumption.ForecastMoved moved =>
             $"The air read last was not the air foretold: the forecast was moved by {moved.DryBulbK:+0.0;−0.0;0.0} K, its dew point by {moved.DewPointK:+0.0;−0.0;0.0} K, wearing off by half every {moved.HalvesInHours:0} h.",
         Assumption.AirNotForetold air => NotForetold(air),
+        Assumption.SaidThen then => then.Sentence,
         _ => throw new ArgumentOutOfRangeException(nameof(assumption), assumption, "No words for this assumption."),
     };
 

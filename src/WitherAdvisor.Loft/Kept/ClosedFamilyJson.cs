@@ -15,11 +15,17 @@ public static class ClosedFamilyJson
     /// <summary>How values of some families, and whatever holds them, are written and read.</summary>
     public static JsonSerializerOptions Of(params Type[] families)
     {
-        var resolver = new DefaultJsonTypeInfoResolver();
-        resolver.Modifiers.Add(type => Tell(type, families));
-        JsonSerializerOptions options = new() { PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower, TypeInfoResolver = resolver };
+        JsonSerializerOptions options = new() { PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower, TypeInfoResolver = Resolver(families) };
         options.MakeReadOnly();
         return options;
+    }
+
+    /// <summary>For options that have other rules of their own; names are to be in snake_case.</summary>
+    public static IJsonTypeInfoResolver Resolver(params Type[] families)
+    {
+        var resolver = new DefaultJsonTypeInfoResolver();
+        resolver.Modifiers.Add(type => Tell(type, families));
+        return resolver;
     }
 
     /// <summary>The cases of a family.</summary>

@@ -113,4 +113,13 @@ public abstract record Assumption
     {
         public override string Code => "air_not_foretold";
     }
+
+    /// <summary>Told in a sentence by an answer that was given.</summary>
+    /// <param name="SaidCode">Of it, as told then.</param>
+    /// <param name="Sentence">As told then.</param>
+    /// <param name="Meant">What it was made of; null where that is not known.</param>
+    public sealed record SaidThen(string SaidCode, string Sentence, Assumption? Meant) : Assumption
+    {
+        public override string Code => SaidCode;
+    }
 }

@@ -144,7 +144,7 @@ public sealed class SensitivityTests(ITestOutputHelper output)
         Assert.Equal("skin_conductance", first.Code);
         Assert.Null(first.HoursAtLow);
         Assert.Null(first.WidthHours);
-        Assert.Equal(23, first.NotReachedWithinHours);
+        Assert.Equal(27, first.NotReachedWithinHours);
         Assert.NotNull(first.HoursAtHigh);
     }
 
