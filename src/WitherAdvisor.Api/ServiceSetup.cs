@@ -18,6 +18,9 @@ using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Loft.Closing;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Store.Sqlite;
 using WitherAdvisor.WeatherFeeds;
 
@@ -36,8 +39,10 @@ internal static class ServiceSetup
         builder.Services.AddFeedRefresh(builder.Configuration);
         builder.Services.AddScoped<KeptWeather>();
         builder.Services.AddScoped<SiteReviews>();
-        builder.Services.AddScoped<GatheredInput>();
-        builder.Services.AddScoped<AdviceKeeping>();
+        builder.Services.AddScoped<InputGathering>();
+        builder.Services.AddScoped<IAdoptedCoefficients, AdoptedSets>();
+        builder.Services.AddSingleton<IAnswerWriter, AnswerWriter>();
+        builder.Services.AddScoped<AdviceMaking>();
         builder.Services.AddScoped<BatchIntake>();
         builder.Services.AddScoped<BatchClosing>();
         builder.Services.AddOutcomes();

@@ -1,4 +1,6 @@
+using System.Data.Common;
 using Dapper;
+using Microsoft.Data.Sqlite;
 using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Store.Sqlite;
@@ -13,7 +15,7 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         Ended, EndReason, MixedIntoId, PluckingAssumed
         """;
 
-    private const string AdviceColumns = "Id, BatchId, MadeAtMs, ModelVersion, RequestJson, AnswerJson";
+    private const string AdviceColumns = "Id, BatchId, MadeAtMs, Format, ModelVersion, CoefficientSet, RequestJson, OutcomeJson, AnswerJson";
 
     public const string AddBatchSql = $"""
         INSERT INTO Batch ({BatchColumns})
@@ -26,7 +28,7 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
 
     private const string AddAdviceSql = $"""
         INSERT INTO Advice ({AdviceColumns})
-        VALUES (@Id, @BatchId, @MadeAtMs, @ModelVersion, @RequestJson, @AnswerJson)
+        VALUES (@Id, @BatchId, @MadeAtMs, @Format, @ModelVersion, @CoefficientSet, @RequestJson, @OutcomeJson, @AnswerJson)
         """;
 
     private const string ListSql = $"""
@@ -56,19 +58,37 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         LIMIT @most
         """;
 
-    public Task Add(StoredBatch batch, StoredAdvice advice, CancellationToken cancel = default)
+    public Task<AddedBatch> Add(StoredBatch batch, MadeAdvice advice, bool onceOnly, CancellationToken cancel = default)
     {
-        if (advice.BatchId != batch.Id)
+        if (advice.Kept.BatchId != batch.Id)
         {
-            throw new ArgumentException($"The advice is for batch '{advice.BatchId}', not for '{batch.Id}'.", nameof(advice));
+            throw new ArgumentException($"The advice is for batch '{advice.Kept.BatchId}', not for '{batch.Id}'.", nameof(advice));
         }
 
         return database.Write(
             owner: $"trough '{batch.TroughId}' of site '{batch.SiteId}'",
-            (connection, transaction) => connection.Execute(AddBatchSql, BatchRow.Of(batch), transaction)
-                + connection.Execute(AddAdviceSql, AdviceRow.Of(advice), transaction),
+            (connection, transaction) => Add(batch, advice, onceOnly, connection, transaction),
             cancel);
     }
+
+    private static AddedBatch Add(
+        StoredBatch batch, MadeAdvice advice, bool onceOnly, SqliteConnection connection, DbTransaction transaction)
+    {
+        object place = OnTroughAt(batch.SiteId, batch.TroughId, batch.Batch.LoadedAt);
+        List<StoredBatch> lying = [.. connection.Query<BatchRow>(OnTroughSql, place, transaction).Select(row => row.ToBatch())];
+        if (onceOnly && lying.Find(other => other.Batch == batch.Batch) is { } same)
+        {
+            return new(lying, same);
+        }
+
+        connection.Execute(AddBatchSql, BatchRow.Of(batch), transaction);
+        Add(advice, connection, transaction);
+        return new(lying, null);
+    }
+
+    private static int Add(MadeAdvice advice, SqliteConnection connection, DbTransaction transaction) =>
+        connection.Execute(AddAdviceSql, AdviceRow.Of(advice.Kept), transaction)
+        + connection.Execute(OutcomeSql.AddFigures, FiguresRow.Of(advice.Figures), transaction);
 
     public Task<StoredBatch?> Find(string batchId, CancellationToken cancel = default) => database.Read(
         connection => connection.QuerySingleOrDefault<BatchRow>(
@@ -83,10 +103,8 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
     }
 
     public Task<IReadOnlyList<StoredBatch>> OnTrough(
-        string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default) => Batches(
-            OnTroughSql,
-            new { siteId, troughId, atMs = at.ToUnixTimeMilliseconds(), most = IBatchStore.MostListed },
-            cancel);
+        string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default) =>
+        Batches(OnTroughSql, OnTroughAt(siteId, troughId, at), cancel);
 
     public Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default) =>
         End(batchId, BatchEnd.Unloaded, at, null, null, cancel);
@@ -98,21 +116,22 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default) =>
         End(batchId, BatchEnd.Mixed, at, intoBatchId, reason, cancel);
 
-    public Task AddAdvice(StoredAdvice advice, CancellationToken cancel = default) => database.Write(
-        owner: $"batch '{advice.BatchId}'",
-        (connection, transaction) => connection.Execute(AddAdviceSql, AdviceRow.Of(advice), transaction),
-        cancel);
+    public Task AddAdvice(MadeAdvice advice, CancellationToken cancel = default) => database.Write(
+        owner: $"batch '{advice.Kept.BatchId}'", (connection, transaction) => Add(advice, connection, transaction), cancel);
 
-    public Task<StoredAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default) => database.Read(
+    public Task<KeptAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default) => database.Read(
         connection => connection.QuerySingleOrDefault<AdviceRow>(
             $"SELECT {AdviceColumns} FROM Advice WHERE Id = @adviceId", new { adviceId })?.ToAdvice(),
         cancel);
 
-    public Task<IReadOnlyList<StoredAdvice>> ListAdvice(string batchId, CancellationToken cancel = default) =>
-        database.Read<IReadOnlyList<StoredAdvice>>(
+    public Task<IReadOnlyList<KeptAdvice>> ListAdvice(string batchId, CancellationToken cancel = default) =>
+        database.Read<IReadOnlyList<KeptAdvice>>(
             connection => [.. connection.Query<AdviceRow>(
                 ListAdviceSql, new { batchId, most = IBatchStore.MostListed }).Select(row => row.ToAdvice())],
             cancel);
+
+    private static object OnTroughAt(string siteId, string troughId, DateTimeOffset at) =>
+        new { siteId, troughId, atMs = at.ToUnixTimeMilliseconds(), most = IBatchStore.MostListed };
 
     private Task<bool> End(
         string batchId, BatchEnd how, DateTimeOffset at, string? intoBatchId, string? reason, CancellationToken cancel) =>

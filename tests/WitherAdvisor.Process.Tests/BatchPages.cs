@@ -27,7 +27,7 @@ public static class BatchPages
 
     /// <summary>A field to type into, by its label.</summary>
     public static ILocator TextBox(IPage page, string label) =>
-        page.GetByRole(AriaRole.Textbox, new() { NameRegex = new($"^{Regex.Escape(label)}(?: needed)?$", RegexOptions.None, TimeSpan.FromSeconds(1)) });
+        page.GetByRole(AriaRole.Textbox, new() { NameRegex = new($"^{Regex.Escape(label)}(?: needed)?$", RegexOptions.None, Patience.Longest) });
 
     private static async Task EnterTime(IPage page, string label, string clock)
     {

@@ -13,13 +13,13 @@ public sealed class Browser : IAsyncDisposable
 
     public async Task Launch()
     {
-        // A machine that builds and tests at once may take longer over a page than the usual five seconds.
-        Assertions.SetDefaultExpectTimeout(30_000);
+        Assertions.SetDefaultExpectTimeout(Patience.Milliseconds);
         playwright = await Playwright.CreateAsync();
         chromium = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = InstalledChromium.Path,
             Args = InstalledChromium.Arguments,
+            Timeout = Patience.Milliseconds,
         });
     }
 
@@ -33,6 +33,7 @@ public sealed class Browser : IAsyncDisposable
             ColorScheme = colours,
             JavaScriptEnabled = javaScript,
         });
+        context.SetDefaultTimeout(Patience.Milliseconds);
         return await context.NewPageAsync();
     }
 

@@ -5,6 +5,7 @@ using Xunit;
 namespace WitherAdvisor.Process.Tests;
 
 /// <summary>The log written to a file from the command line, beside a service that goes on.</summary>
+[Collection(Alone.Name)]
 public sealed class ExportCommandTests
 {
     [Theory]

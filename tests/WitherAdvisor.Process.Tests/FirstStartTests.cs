@@ -4,6 +4,7 @@ using Xunit;
 
 namespace WitherAdvisor.Process.Tests;
 
+[Collection(Alone.Name)]
 public sealed partial class FirstStartTests
 {
     [Fact]
@@ -41,6 +42,6 @@ public sealed partial class FirstStartTests
         await service.Prints("no sign-in");
     }
 
-    [GeneratedRegex(@"http://127\.0\.0\.1:\d+/batches/\S+", RegexOptions.None, 1_000)]
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+/batches/\S+", RegexOptions.None, Patience.Milliseconds)]
     private static partial Regex BatchPage();
 }

@@ -55,6 +55,6 @@ public sealed partial class FormTests(Loft loft)
         return double.Parse(FirstNumber().Match(text).Value, CultureInfo.InvariantCulture);
     }
 
-    [GeneratedRegex(@"\d+(\.\d+)?", RegexOptions.ExplicitCapture, 1_000)]
+    [GeneratedRegex(@"\d+(\.\d+)?", RegexOptions.ExplicitCapture, Patience.Milliseconds)]
     private static partial Regex FirstNumber();
 }

@@ -6,6 +6,7 @@ using Xunit;
 namespace WitherAdvisor.Process.Tests;
 
 /// <summary>What others read in our exports: csv-parse and hyparquet, from npm, which share no code with what wrote them.</summary>
+[Collection(Alone.Name)]
 public sealed class IndependentReaderTests
 {
     private const int Rows = 5_300;

@@ -19,6 +19,6 @@ public sealed partial class PrintTests(Loft loft)
     }
 
     // Chromium writes its page objects uncompressed; /Type /Pages is the list of them.
-    [GeneratedRegex(@"/Type\s*/Page\b(?!s)", RegexOptions.None, 1_000)]
+    [GeneratedRegex(@"/Type\s*/Page\b(?!s)", RegexOptions.None, Patience.Milliseconds)]
     private static partial Regex PdfPage();
 }

@@ -6,6 +6,7 @@ using Xunit;
 
 namespace WitherAdvisor.Process.Tests;
 
+[Collection(Alone.Name)]
 public sealed class RecalibrationCrashTests
 {
     private const string Path = "/v1/sites/" + InventedLoft.Site;

@@ -5,6 +5,7 @@ using Xunit;
 
 namespace WitherAdvisor.Process.Tests;
 
+[Collection(Alone.Name)]
 public sealed class RestartTests
 {
     [Fact]

@@ -9,8 +9,6 @@ namespace WitherAdvisor.Process.Tests;
 /// <param name="dataFolder">Holds the database and the home folder; a new one is a first start.</param>
 public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
 {
-    private static readonly TimeSpan LongestStart = TimeSpan.FromMinutes(2);
-
     private readonly ConcurrentQueue<string> printed = new();
     private readonly TaskCompletionSource<Uri> listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private System.Diagnostics.Process? process;
@@ -22,7 +20,7 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
     public string Printed => string.Join('\n', printed);
 
     /// <summary>Speaks to its interface.</summary>
-    public HttpClient Http { get; } = new();
+    public HttpClient Http { get; } = new() { Timeout = Patience.Longest };
 
     /// <summary>Starts it and waits until it is well.</summary>
     public async Task Start()
@@ -34,7 +32,7 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
         process.EnableRaisingEvents = true;
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
-        Address = await listening.Task.WaitAsync(LongestStart);
+        Address = await listening.Task.WaitAsync(Patience.Longest);
         Http.BaseAddress = Address;
         using HttpResponseMessage health = await Http.GetAsync(new Uri("/health", UriKind.Relative));
         Assert.True(health.IsSuccessStatusCode, $"/health answers {health.StatusCode}:\n{Printed}");
@@ -43,24 +41,29 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
     /// <summary>Waits until it has printed a text.</summary>
     public async Task Prints(string text)
     {
-        using CancellationTokenSource tooLong = new(LongestStart);
+        using CancellationTokenSource tooLong = new(Patience.Longest);
         while (!Printed.Contains(text, StringComparison.Ordinal))
         {
-            Assert.False(tooLong.IsCancellationRequested, $"it never printed \"{text}\":\n{Printed}");
+            Assert.False(process!.HasExited || tooLong.IsCancellationRequested, $"it never printed \"{text}\":\n{Printed}");
             await Task.Delay(50);
         }
     }
 
-    /// <summary>Kills it, as a power cut would.</summary>
-    public async ValueTask DisposeAsync()
+    /// <summary>Ends it as a power cut would.</summary>
+    public async Task Kill()
     {
-        Http.Dispose();
-        if (process is not null)
+        if (process is { HasExited: false })
         {
             process.Kill(entireProcessTree: true);
             await process.WaitForExitAsync();
-            process.Dispose();
         }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Http.Dispose();
+        await Kill();
+        process?.Dispose();
     }
 
     private ProcessStartInfo StartInfo()
@@ -95,6 +98,6 @@ public sealed partial class RunningService(string dataFolder) : IAsyncDisposable
         }
     }
 
-    [GeneratedRegex(@"http://127\.0\.0\.1:[1-9]\d*", RegexOptions.None, 1_000)]
+    [GeneratedRegex(@"http://127\.0\.0\.1:[1-9]\d*", RegexOptions.None, Patience.Milliseconds)]
     private static partial Regex ListeningOn();
 }

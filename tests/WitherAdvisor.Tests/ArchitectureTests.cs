@@ -67,6 +67,6 @@ public sealed partial class ArchitectureTests
     private static string InRoot(string file) => Path.Combine(RepositoryFiles.Root, file);
 
     // Namespaces are file-scoped, so a type of the namespace starts its line.
-    [GeneratedRegex(@"^public [a-z ]*\b(class|record|struct|interface|enum|delegate)\b", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1_000)]
+    [GeneratedRegex(@"^public [a-z ]*\b(class|record|struct|interface|enum|delegate)\b", RegexOptions.Multiline | RegexOptions.ExplicitCapture, Patience.Milliseconds)]
     private static partial Regex PublicType();
 }

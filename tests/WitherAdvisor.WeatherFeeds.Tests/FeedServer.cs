@@ -2,6 +2,7 @@ using WireMock;
 using WireMock.RequestBuilders;
 using WireMock.ResponseBuilders;
 using WireMock.Server;
+using WireMock.Settings;
 
 namespace WitherAdvisor.WeatherFeeds.Tests;
 
@@ -10,7 +11,7 @@ internal sealed class FeedServer : IDisposable
 {
     private const string Scenario = "answers";
 
-    private readonly WireMockServer server = WireMockServer.Start();
+    private readonly WireMockServer server = WireMockServer.Start(new WireMockServerSettings { StartTimeout = Patience.Milliseconds });
 
     public FeedServer(params IResponseBuilder[] answers)
     {

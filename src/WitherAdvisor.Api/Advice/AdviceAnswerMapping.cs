@@ -1,5 +1,6 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Plans.Explaining;
 
 namespace WitherAdvisor.Api.Advice;

@@ -1,10 +1,15 @@
 using System.Net.Mime;
+using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Records;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -26,35 +31,35 @@ internal static class AdviceEndpoints
     }
 
     /// <summary>Advice from what the request carries, and nothing else. Nothing is kept.</summary>
-    private static ContentHttpResult PostAdvice(Body<AdviceInput> body) =>
-        Json(AdviceRecipe.Make(AdviceRecipe.Write(body.Value)));
+    private static ContentHttpResult PostAdvice(Body<AdviceInput> body, IAnswerWriter answers) =>
+        Json(Computed(AdviceInputMapping.ToDomain(body.Value), answers));
 
     /// <summary>An advice, byte for byte as it was given.</summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> GetAdvice(
         string advice, IBatchStore store, CancellationToken cancel) =>
-        await store.FindAdvice(advice, cancel) is { } found ? Json(found.AnswerJson) : Problem.Unknown("advice", advice);
+        await Open(advice, store, record => Json(record.AnswerJson), cancel);
 
     /// <summary>All that an advice was made of: sent to /v1/advice it gives the same answer.</summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> GetInput(
         string advice, IBatchStore store, CancellationToken cancel) =>
-        await store.FindAdvice(advice, cancel) is { } found ? Json(found.RequestJson) : Problem.Unknown("advice", advice);
+        await Open(
+            advice, store, record => Json(JsonSerializer.Serialize(AdviceInputMapping.ToInput(record.Inputs), JsonRules.Input)), cancel);
 
     /// <summary>
     /// Makes an advice anew from its kept inputs. The header Replay-Identical says whether it came out byte for
     /// byte as it was given; after a change of the model it may not.
     /// </summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> PostReplay(
-        string advice, IBatchStore store, HttpResponse response, CancellationToken cancel)
-    {
-        if (await store.FindAdvice(advice, cancel) is not { } found)
-        {
-            return Problem.Unknown("advice", advice);
-        }
-
-        string replayed = AdviceRecipe.Make(found.RequestJson);
-        response.Headers[IdenticalHeader] = replayed == found.AnswerJson ? "true" : "false";
-        return Json(replayed);
-    }
+        string advice, IBatchStore store, IAnswerWriter answers, HttpResponse response, CancellationToken cancel) =>
+        await Open(
+            advice, store,
+            record =>
+            {
+                string replayed = Computed(record.Inputs, answers);
+                response.Headers[IdenticalHeader] = replayed == record.AnswerJson ? "true" : "false";
+                return Json(replayed);
+            },
+            cancel);
 
     /// <summary>All advice given for a batch, newest first.</summary>
     private static async Task<Results<Ok<List<KeptAdviceAnswer>>, ProblemResult>> ListAdvice(
@@ -65,28 +70,39 @@ internal static class AdviceEndpoints
             return Problem.Unknown("batch", batch);
         }
 
-        IReadOnlyList<StoredAdvice> given = await store.ListAdvice(batch, cancel);
+        IReadOnlyList<KeptAdvice> given = await store.ListAdvice(batch, cancel);
         return TypedResults.Ok(given.Select(KeptAdviceAnswer.Of).ToList());
     }
 
     /// <summary>Advises on a batch again, from the newest weather of its site. What was advised before stays.</summary>
     private static async Task<Results<Created<NewAdviceAnswer>, ProblemResult>> PostAgain(
-        string batch, IBatchStore store, AdviceKeeping keeping, FeedStates feeds, CancellationToken cancel)
+        string batch, AdviceMaking making, FeedStates feeds, CancellationToken cancel) =>
+        await making.Again(batch, cancel) switch
+        {
+            AgainResult.Advised again => TypedResults.Created(
+                $"/v1/advice/{again.Advice.Id}",
+                new NewAdviceAnswer(KeptAdviceAnswer.Of(again.Advice), await feeds.Of(again.Batch.SiteId, cancel))),
+            AgainResult.Ended ended => AlreadyEnded.Batch(ended.Batch),
+            _ => Problem.Unknown("batch", batch),
+        };
+
+    private static async Task<Results<ContentHttpResult, ProblemResult>> Open(
+        string advice, IBatchStore store, Func<AdviceRecord, ContentHttpResult> show, CancellationToken cancel)
     {
-        if (await store.Find(batch, cancel) is not { } found)
+        if (await store.FindAdvice(advice, cancel) is not { } kept)
         {
-            return Problem.Unknown("batch", batch);
+            return Problem.Unknown("advice", advice);
         }
 
-        if (!found.IsRunning)
+        return AdviceRecords.Open(kept) switch
         {
-            return AlreadyEnded.Batch(found);
-        }
-
-        StoredAdvice advice = await keeping.Again(found, cancel);
-        return TypedResults.Created(
-            $"/v1/advice/{advice.Id}", new NewAdviceAnswer(KeptAdviceAnswer.Of(advice), await feeds.Of(found.SiteId, cancel)));
+            OpenedRecord.Readable readable => show(readable.Record),
+            var unreadable => RecordProblems.Of((OpenedRecord.Unreadable)unreadable),
+        };
     }
+
+    private static string Computed(AdviceInputs inputs, IAnswerWriter answers) =>
+        answers.Write(inputs, Advisor.Advise(inputs.Request));
 
     private static ContentHttpResult Json(string text) => TypedResults.Text(text, MediaTypeNames.Application.Json);
 }

@@ -4,13 +4,14 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Advice;
 
 /// <summary>Everything an advice is made of. The same request always gives the same answer.</summary>
 public sealed record AdviceInput : ICrossChecked
 {
-    internal const int MostForetold = 1000;
     private const int LongestDaysAfterLoading = 7;
 
     /// <summary>Where.</summary>
@@ -38,7 +39,7 @@ public sealed record AdviceInput : ICrossChecked
     /// always counts first, and the answer says where it took what was foretold. With the hours just before and just after the last
     /// air read, what the forecast misses there is known, and the hours that follow are moved by it.
     /// </summary>
-    [Listed(MostForetold)]
+    [Listed(InputGathering.MostForecast)]
     public IReadOnlyList<ReadingInput>? Forecast { get; init; }
 
     /// <summary>Coefficients to use; the set defaults-1 when left out.</summary>
@@ -46,7 +47,7 @@ public sealed record AdviceInput : ICrossChecked
 
     public IEnumerable<FieldError> CrossCheck() =>
     [
-        .. LoadLimit.Check(Batch.GreenWeightKg, TroughMapping.ToDomain(Trough), "batch.green_weight_kg"),
+        .. BatchRules.Load(Batch.GreenWeightKg, TroughMapping.ToDomain(Trough)).Select(fault => BatchFaultMapping.ToError(fault).Inside("batch")),
         .. RepeatedTimes.In(Weather ?? [], "weather"),
         .. RepeatedTimes.In(Forecast ?? [], "forecast"),
         .. TooLate(Weather ?? [], "weather"),

@@ -4,32 +4,45 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
-using WitherAdvisor.Leaf;
+using WitherAdvisor.Coefficients;
+using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Advice;
 
-/// <summary>From the request to the domain.</summary>
+/// <summary>All that an advice is made of, between request and domain.</summary>
 internal static class AdviceInputMapping
 {
-    public static AdviceRequest ToDomain(AdviceInput input)
+    public static AdviceInputs ToDomain(AdviceInput input)
     {
         DateTimeOffset loadedAt = input.Batch.LoadedAt;
         List<WeatherReading> read = Readings(input.Weather);
-        return new AdviceRequest(
+        return new(input.Site.Name, input.Site.TimeZone, input.Trough.Name, new AdviceRequest(
             SiteMapping.ToDomain(input.Site),
             TroughMapping.ToDomain(input.Trough),
             BatchMapping.ToDomain(input.Batch),
             read.FindAll(reading => reading.Time <= loadedAt),
             [.. (input.RainTotals ?? []).Select(total => total.ToDomain())],
-            Foretold(read, Readings(input.Forecast), loadedAt),
-            CoefficientsMapping.ToDomain(input.Coefficients));
+            AirAhead.Of(read, Readings(input.Forecast), loadedAt),
+            CoefficientsMapping.ToDomain(input.Coefficients)));
     }
 
-    /// <summary>What was foretold and, since it is the air of the night too, what was read after loading: it stands last and wins.</summary>
-    private static List<WeatherReading> Foretold(
-        List<WeatherReading> read, List<WeatherReading> foretold, DateTimeOffset loadedAt) =>
-        [.. foretold.Concat(read.Where(reading => reading.Time > loadedAt)).OrderBy(reading => reading.Time)];
+    /// <summary>As a caller would send it for the same answer, with every setting stated.</summary>
+    public static AdviceInput ToInput(AdviceInputs inputs)
+    {
+        AdviceRequest request = inputs.Request;
+        return new()
+        {
+            Site = SiteMapping.ToInput(inputs.SiteName, inputs.TimeZone, request.Site),
+            Trough = TroughMapping.ToInput(inputs.TroughName, request.Trough),
+            Batch = BatchMapping.ToInput(request.Batch),
+            Weather = [.. request.Readings.Select(ReadingMapping.ToInput)],
+            RainTotals = [.. request.RainTotals.Select(GaugedRainInput.Of)],
+            Forecast = [.. request.Forecast.Select(ReadingMapping.ToInput)],
+            Coefficients = request.Coefficients == new WitherCoefficients() ? null : CoefficientsMapping.ToInput(request.Coefficients),
+        };
+    }
 
     private static List<WeatherReading> Readings(IReadOnlyList<ReadingInput>? readings) =>
         [.. (readings ?? []).Select(ReadingMapping.ToDomain).OrderBy(reading => reading.Time)];

@@ -25,7 +25,7 @@ public record KeptAdviceAnswer
     [ShownAs(typeof(AdviceAnswer))]
     public required string Advice { get; init; }
 
-    internal static KeptAdviceAnswer Of(StoredAdvice stored) => new()
+    internal static KeptAdviceAnswer Of(KeptAdvice stored) => new()
     {
         Id = stored.Id,
         Batch = stored.BatchId,

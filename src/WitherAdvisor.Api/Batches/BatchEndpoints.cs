@@ -1,7 +1,10 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Loft.Closing;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 
@@ -36,14 +39,17 @@ internal static class BatchEndpoints
 
     /// <summary>Takes in a batch and advises on it from the weather of the site. Batch and advice are kept.</summary>
     private static async Task<Results<Created<TakenBatchAnswer>, ProblemResult>> PostBatch(
-        string site, Body<BatchOnTroughInput> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel) =>
-        await intake.Take(site, body.Value, cancel) switch
+        string site, Body<BatchOnTroughInput> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel)
+    {
+        BatchOnTroughInput batch = body.Value;
+        return await intake.Take(site, batch.Trough, BatchMapping.ToDomain(batch), onceOnly: false, cancel) switch
         {
-            IntakeOutcome.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken, await feeds.Of(site, cancel))),
-            IntakeOutcome.Refused refused => Problem.InvalidInput(refused.Errors),
-            IntakeOutcome.UnknownTrough => Problem.Unknown("trough", body.Value.Trough),
+            IntakeResult.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken, await feeds.Of(site, cancel))),
+            IntakeResult.Refused refused => Problem.InvalidInput([.. refused.Faults.Select(BatchFaultMapping.ToError)]),
+            IntakeResult.UnknownTrough => Problem.Unknown("trough", batch.Trough),
             _ => Problem.Unknown("site", site),
         };
+    }
 
     /// <summary>One batch.</summary>
     private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> GetBatch(
@@ -55,26 +61,29 @@ internal static class BatchEndpoints
     /// <summary>Says that a batch was withered and has left its trough.</summary>
     private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostUnloaded(
         string batch, Body<UnloadedInput> body, BatchClosing closing, CancellationToken cancel) =>
-        Answer(await closing.Unload(batch, body.Value.UnloadedAt.ToUniversalTime(), cancel));
+        Answer(await closing.Unload(batch, body.Value.UnloadedAt.ToUniversalTime(), cancel), batch, "unloaded_at");
 
     /// <summary>Says that the leaf of a batch was not withered here after all, and why.</summary>
     private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostCancelled(
         string batch, Body<CancelledInput> body, BatchClosing closing, CancellationToken cancel) =>
-        Answer(await closing.Cancel(batch, body.Value.CancelledAt.ToUniversalTime(), body.Value.Reason, cancel));
+        Answer(await closing.Cancel(batch, body.Value.CancelledAt.ToUniversalTime(), body.Value.Reason, cancel), batch, "cancelled_at");
 
     /// <summary>Says that the leaf of a batch was put together with that of another batch, which, and why.</summary>
     private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostMixed(
         string batch, Body<MixedInput> body, BatchClosing closing, CancellationToken cancel) =>
-        Answer(await closing.Mix(batch, body.Value.MixedAt.ToUniversalTime(), body.Value.Into, body.Value.Reason, cancel));
+        Answer(
+            await closing.Mix(batch, body.Value.MixedAt.ToUniversalTime(), body.Value.Into, body.Value.Reason, cancel), batch, "mixed_at");
 
-    private static Results<Ok<BatchAnswer>, ProblemResult> Answer(Closing closing) =>
-        closing.Batch is { } ended ? TypedResults.Ok(BatchMapping.ToAnswer(ended)) : closing.Refusal!;
+    private static Results<Ok<BatchAnswer>, ProblemResult> Answer(ClosingResult result, string batch, string field) =>
+        result is ClosingResult.Ended ended
+            ? TypedResults.Ok(BatchMapping.ToAnswer(ended.Batch))
+            : ClosingProblems.Of(result, batch, field);
 
-    private static TakenBatchAnswer Answer(IntakeOutcome.Taken taken, FeedStateAnswer? feed) => new()
+    private static TakenBatchAnswer Answer(IntakeResult.Taken taken, FeedStateAnswer? feed) => new()
     {
         Batch = BatchMapping.ToAnswer(taken.Batch),
-        Warnings = taken.Warnings,
-        Kept = Advice.KeptAdviceAnswer.Of(taken.Advice),
+        Warnings = [.. taken.Warnings.Select(LotWarningMapping.ToAnswer)],
+        Kept = KeptAdviceAnswer.Of(taken.Advice),
         Feed = feed,
     };
 }

@@ -1,13 +1,11 @@
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Batches;
 
 /// <summary>A batch of leaf on a trough.</summary>
 public record BatchInput : ICrossChecked
 {
-    private const double LongestHoursBeforeLoading = 30;
-    private const double LongestHoursToReady = 48;
-
     /// <summary>What keeps it apart from other lots.</summary>
     public required LabelInput Label { get; init; }
 
@@ -40,32 +38,6 @@ public record BatchInput : ICrossChecked
     /// <example>2026-03-02T01:00:00+05:30</example>
     public DateTimeOffset? ReadyBy { get; init; }
 
-    public IEnumerable<FieldError> CrossCheck()
-    {
-        if (PluckedTo < PluckedFrom)
-        {
-            yield return Wrong("plucked_to", PluckedTo, $"at or after plucked_from, {Rfc3339.Format(PluckedFrom)}");
-        }
-
-        if (LoadedAt < PluckedTo)
-        {
-            yield return Wrong("loaded_at", LoadedAt, $"at or after plucked_to, {Rfc3339.Format(PluckedTo)}");
-        }
-
-        if (LoadedAt - PluckedFrom > TimeSpan.FromHours(LongestHoursBeforeLoading))
-        {
-            yield return Wrong("loaded_at", LoadedAt,
-                $"at most {LongestHoursBeforeLoading} h after plucked_from, {Rfc3339.Format(PluckedFrom)}");
-        }
-
-        if (ReadyBy is { } readyBy
-            && (readyBy <= LoadedAt || readyBy - LoadedAt > TimeSpan.FromHours(LongestHoursToReady)))
-        {
-            yield return Wrong("ready_by", readyBy,
-                $"after loaded_at, {Rfc3339.Format(LoadedAt)}, by at most {LongestHoursToReady} h");
-        }
-    }
-
-    private static FieldError Wrong(string field, DateTimeOffset given, string allowed) =>
-        FieldError.Of(field, $"\"{Rfc3339.Format(given)}\"", allowed);
+    public IEnumerable<FieldError> CrossCheck() =>
+        BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, ReadyBy).Select(BatchFaultMapping.ToError);
 }

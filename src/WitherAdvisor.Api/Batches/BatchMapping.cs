@@ -18,19 +18,6 @@ internal static class BatchMapping
         Percent.ToFraction(input.MeasuredMoistureWetBasisPercent),
         input.ReadyBy);
 
-    /// <summary>With its times in UTC, as the store answers them.</summary>
-    public static Batch ToKept(BatchInput input)
-    {
-        Batch batch = ToDomain(input);
-        return batch with
-        {
-            PluckedFrom = batch.PluckedFrom.ToUniversalTime(),
-            PluckedTo = batch.PluckedTo.ToUniversalTime(),
-            LoadedAt = batch.LoadedAt.ToUniversalTime(),
-            ReadyBy = batch.ReadyBy?.ToUniversalTime(),
-        };
-    }
-
     public static BatchInput ToInput(Batch batch) => new()
     {
         Label = LabelInput.Of(batch.Label),

@@ -1,14 +1,14 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Demo;
 
 /// <summary>An advice in a few lines for a terminal.</summary>
 internal static class DemoCard
 {
-    public static string Of(IntakeOutcome.Taken taken, string address)
+    public static string Of(IntakeResult.Taken taken, string address)
     {
         AdviceAnswer answer = JsonSerializer.Deserialize<AdviceAnswer>(taken.Advice.AnswerJson, JsonRules.Answer)!;
         var label = taken.Batch.Batch.Label;

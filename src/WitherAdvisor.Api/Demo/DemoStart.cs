@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Demo;
 
@@ -15,7 +15,7 @@ internal static class DemoStart
             return;
         }
 
-        IReadOnlyList<IntakeOutcome.Taken> taken;
+        IReadOnlyList<IntakeResult.Taken> taken;
         await using (AsyncServiceScope scope = app.Services.CreateAsyncScope())
         {
             taken = await scope.ServiceProvider.GetRequiredService<InventedEstate>().LoadIntoNewDatabase(CancellationToken.None);
@@ -24,9 +24,9 @@ internal static class DemoStart
         app.Lifetime.ApplicationStarted.Register(() => Show(app.Urls.First(), taken));
     }
 
-    private static void Show(string address, IReadOnlyList<IntakeOutcome.Taken> taken)
+    private static void Show(string address, IReadOnlyList<IntakeResult.Taken> taken)
     {
-        foreach (IntakeOutcome.Taken batch in taken)
+        foreach (IntakeResult.Taken batch in taken)
         {
             Console.WriteLine(DemoCard.Of(batch, address));
         }

@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
@@ -16,7 +17,7 @@ namespace WitherAdvisor.Api.Demo;
 internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, BatchIntake intake)
 {
     /// <summary>The batches taken in, oldest first; empty where the database already holds a site.</summary>
-    public async Task<IReadOnlyList<IntakeOutcome.Taken>> LoadIntoNewDatabase(CancellationToken cancel)
+    public async Task<IReadOnlyList<IntakeResult.Taken>> LoadIntoNewDatabase(CancellationToken cancel)
     {
         if ((await sites.ListSites(cancel)).Count > 0)
         {
@@ -32,7 +33,7 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
             await sites.PutTrough(TroughMapping.ToStored(siteId, trough!["id"]!.GetValue<string>(), input), cancel);
         }
 
-        List<IntakeOutcome.Taken> taken = [];
+        List<IntakeResult.Taken> taken = [];
         foreach (JsonNode batch in InventedFiles.Read("batches.json").AsArray().OrderBy(LoadedAt)!)
         {
             taken.Add(await TakeIn(siteId, batch, cancel));
@@ -43,7 +44,7 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
 
     private static DateTimeOffset LoadedAt(JsonNode? batch) => batch!["batch"]!["loaded_at"]!.GetValue<DateTimeOffset>();
 
-    private async Task<IntakeOutcome.Taken> TakeIn(string siteId, JsonNode batch, CancellationToken cancel)
+    private async Task<IntakeResult.Taken> TakeIn(string siteId, JsonNode batch, CancellationToken cancel)
     {
         DateTimeOffset loadedAt = LoadedAt(batch);
         // What was read after loading is not for this batch to know.
@@ -52,7 +53,7 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
         var totals = InventedFiles.Read(batch["rain_totals"]!.GetValue<string>()).Deserialize<List<RainTotalInput>>(JsonRules.Input)!;
         await weather.SaveRainTotals(siteId, [.. totals.Select(total => total.ToDomain())], loadedAt, cancel);
         BatchOnTroughInput input = InventedFiles.Request<BatchOnTroughInput>(batch["batch"]!);
-        return await intake.Take(siteId, input, cancel) as IntakeOutcome.Taken
+        return await intake.Take(siteId, input.Trough, BatchMapping.ToDomain(input), onceOnly: false, cancel) as IntakeResult.Taken
             ?? throw new InvalidDataException("A batch of the invented estate was not taken in.");
     }
 

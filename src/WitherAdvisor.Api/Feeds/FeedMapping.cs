@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Feeds;

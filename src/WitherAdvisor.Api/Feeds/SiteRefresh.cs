@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds;
 

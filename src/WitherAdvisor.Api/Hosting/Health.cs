@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Hosting;

@@ -31,6 +31,10 @@ internal static class Problem
     public static ProblemResult Conflict(string code, string title, string detail) =>
         new(Named(code, title, StatusCodes.Status409Conflict, detail));
 
+    /// <summary>It is kept here, and cannot be read.</summary>
+    public static ProblemResult Unreadable(string code, string title, string detail) =>
+        new(Named(code, title, StatusCodes.Status422UnprocessableEntity, detail));
+
     /// <summary>Nothing is wrong, but something looks odd and nobody has confirmed that it is so.</summary>
     public static ProblemResult Unusual(IReadOnlyList<ProblemWarning> warnings) => new(
         Named(

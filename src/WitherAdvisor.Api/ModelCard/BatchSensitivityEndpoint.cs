@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;
@@ -24,7 +25,13 @@ internal static class BatchSensitivityEndpoint
             return Problem.Unknown("batch", batch);
         }
 
-        Sensitivity? sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson));
+        OpenedRecord opened = AdviceRecords.Open(newest);
+        if (opened is not OpenedRecord.Readable { Record: var record })
+        {
+            return RecordProblems.Of((OpenedRecord.Unreadable)opened);
+        }
+
+        Sensitivity? sensitivity = SensitivityAnalysis.Of(record.Inputs.Request);
         return TypedResults.Ok(new BatchSensitivityAnswer
         {
             Advice = newest.Id,

@@ -2,6 +2,7 @@ using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Loft.Advising;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -4,6 +4,7 @@ using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Loft.Advising;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
@@ -8,6 +7,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Running;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Recalibration;
 
@@ -14,7 +14,7 @@ internal sealed class RecalibrationOrders(IRecalibrationStore jobs, Recalibratio
     public async Task<Refusable<StoredRecalibration>> Ask(StoredSite site, CancellationToken cancel)
     {
         DateTimeOffset now = clock.NowInMilliseconds();
-        if (await jobs.Queue(AdviceKeeping.NewId(now), site.Id, now, cancel) is not { } queued)
+        if (await jobs.Queue(NewId.At(now), site.Id, now, cancel) is not { } queued)
         {
             return new(null, Problem.Conflict(
                 "already-recalibrating", "The site is being recalibrated.",

@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Fields;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Simulations;
 
@@ -53,7 +54,7 @@ public sealed record SimulationInput : ICrossChecked
 
     public IEnumerable<FieldError> CrossCheck() =>
     [
-        .. LoadLimit.Check(GreenWeightKg, TroughMapping.ToDomain(Trough), "green_weight_kg"),
+        .. BatchRules.Load(GreenWeightKg, TroughMapping.ToDomain(Trough)).Select(BatchFaultMapping.ToError),
         .. RepeatedTimes.In(Air, "air"),
         .. StagesOutOfOrder(),
         .. TurnsAfterTheStop(),

@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Simulations;
 
 namespace WitherAdvisor.Api.Simulations;

@@ -18,16 +18,18 @@ internal static class SiteMapping
 
     public static SiteAnswer ToAnswer(StoredSite stored) => new(stored.Id, ToInput(stored), stored.Feed);
 
+    public static SiteInput ToInput(StoredSite stored) => ToInput(stored.Name, stored.TimeZone, stored.Site);
+
     /// <summary>As a caller would state it inline, with every setting stated.</summary>
-    public static SiteInput ToInput(StoredSite stored) => new()
+    public static SiteInput ToInput(string name, string timeZone, Site site) => new()
     {
-        Name = stored.Name,
-        ElevationM = stored.Site.ElevationM,
-        LatitudeDeg = stored.Site.LatitudeDeg,
-        LongitudeDeg = stored.Site.LongitudeDeg,
-        TimeZone = stored.TimeZone,
-        StationPressureHpa = stored.Site.StationPressurePa / Pressure.PascalPerHectopascal,
-        HotAirC = stored.Site.HotAirC,
-        Style = StyleMapping.ToInput(stored.Site.Style),
+        Name = name,
+        ElevationM = site.ElevationM,
+        LatitudeDeg = site.LatitudeDeg,
+        LongitudeDeg = site.LongitudeDeg,
+        TimeZone = timeZone,
+        StationPressureHpa = site.StationPressurePa / Pressure.PascalPerHectopascal,
+        HotAirC = site.HotAirC,
+        Style = StyleMapping.ToInput(site.Style),
     };
 }

@@ -18,13 +18,15 @@ internal static class TroughMapping
 
     public static TroughAnswer ToAnswer(StoredTrough stored) => new(stored.SiteId, stored.Id, ToInput(stored));
 
+    public static TroughInput ToInput(StoredTrough stored) => ToInput(stored.Name, stored.Trough);
+
     /// <summary>As a caller would state it inline, with every setting stated.</summary>
-    public static TroughInput ToInput(StoredTrough stored) => new()
+    public static TroughInput ToInput(string name, Trough trough) => new()
     {
-        Name = stored.Name,
-        AreaM2 = stored.Trough.AreaM2,
-        AirflowM3PerSPerM2 = stored.Trough.AirflowM3PerSM2,
-        SlowestFanSharePercent = Percent.Of(stored.Trough.SlowestFanShare),
-        MostLoadKgPerM2 = stored.Trough.MostLoadKgPerM2,
+        Name = name,
+        AreaM2 = trough.AreaM2,
+        AirflowM3PerSPerM2 = trough.AirflowM3PerSM2,
+        SlowestFanSharePercent = Percent.Of(trough.SlowestFanShare),
+        MostLoadKgPerM2 = trough.MostLoadKgPerM2,
     };
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Api.Weather;

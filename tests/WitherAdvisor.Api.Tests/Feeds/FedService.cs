@@ -79,6 +79,12 @@ internal sealed class FedService : WebApplicationFactory<Program>
         folder.Delete(recursive: true);
     }
 
+    protected override void ConfigureClient(HttpClient client)
+    {
+        base.ConfigureClient(client);
+        client.Timeout = Patience.Longest;
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting(DatabasePath.Key, DatabaseFile);

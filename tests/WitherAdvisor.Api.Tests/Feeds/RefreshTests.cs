@@ -1,8 +1,10 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
+using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Tests.Testing;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.WeatherFeeds;
 using WitherAdvisor.WeatherFeeds.Tests;
 
 namespace WitherAdvisor.Api.Tests.Feeds;
@@ -78,11 +80,17 @@ public sealed class RefreshTests
         await using FedService service = new(server.Url);
         TestLoft loft = await service.Open();
 
-        Task<Reply>[] refreshes = [.. Enumerable.Range(0, 8).Select(_ => loft.Caller.Post(loft.Path + "/weather/refresh"))];
+        Task<Reply> first = loft.Caller.Post(loft.Path + "/weather/refresh");
         await server.Arrival();
+        // Not through the interface: nothing there would tell when the question has come, and it must come before the answer.
+        SiteRefresh refresh = service.Services.GetRequiredService<SiteRefresh>();
+        StoredSite site = (await service.Services.GetRequiredService<ISiteStore>().FindSite(loft.Site, TestContext.Current.CancellationToken))!;
+        IWeatherFeed feed = service.Services.GetRequiredService<IWeatherFeeds>().Find(FedService.Feed)!;
+        Task<RefreshOutcome>[] others = [.. Enumerable.Range(0, 7).Select(_ => refresh.Of(site, feed, TestContext.Current.CancellationToken))];
         answer.SetResult();
 
-        Assert.All(await Task.WhenAll(refreshes), reply => Assert.Equal("taken", (string?)reply.Expect(200).Json["status"]));
+        Assert.Equal("taken", (string?)(await first).Expect(200).Json["status"]);
+        Assert.All(await Task.WhenAll(others), outcome => Assert.IsType<RefreshOutcome.Taken>(outcome));
         Assert.Equal(1, server.Connections);
     }
 

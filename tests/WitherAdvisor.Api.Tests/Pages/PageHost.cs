@@ -29,6 +29,7 @@ public sealed class PageHost : IDisposable
             .UseSetting("Store:DatabasePath", Path.Combine(folder.FullName, "pages.db"))
             .ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock))));
         Browser = factory.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
+        Browser.Timeout = Patience.Longest;
     }
 
     public FakeTimeProvider Clock { get; } = new(Sample.LoadedAt);

@@ -7,8 +7,6 @@ namespace WitherAdvisor.Api.Tests.Recalibration;
 /// <summary>A site of a test's own whose past was told through the interface, and what is asked of it.</summary>
 internal sealed class LoftWithPast(TestLoft loft)
 {
-    private static readonly TimeSpan LongestRun = TimeSpan.FromMinutes(5);
-
     public string Path => loft.Path;
 
     public Caller Caller => loft.Caller;
@@ -39,7 +37,7 @@ internal sealed class LoftWithPast(TestLoft loft)
 
     public async Task<JsonNode> Ended(string path)
     {
-        using CancellationTokenSource tooLong = new(LongestRun);
+        using CancellationTokenSource tooLong = new(Patience.Longest);
         while (true)
         {
             JsonNode job = (await Caller.Get(path)).Expect(200).Json;

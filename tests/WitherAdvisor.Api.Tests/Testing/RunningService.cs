@@ -6,7 +6,6 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Api.Tests.Testing;
 
 [assembly: AssemblyFixture(typeof(RunningService))]
 
@@ -42,6 +41,12 @@ public sealed class RunningService : WebApplicationFactory<Program>
     {
         await base.DisposeAsync();
         folder.Delete(recursive: true);
+    }
+
+    protected override void ConfigureClient(HttpClient client)
+    {
+        base.ConfigureClient(client);
+        client.Timeout = Patience.Longest;
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)

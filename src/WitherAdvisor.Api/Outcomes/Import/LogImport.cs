@@ -1,9 +1,9 @@
 using System.Text;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes.Import;

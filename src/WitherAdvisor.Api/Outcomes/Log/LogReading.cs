@@ -1,11 +1,12 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Fields;
 using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Outcomes;
+using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Outcomes.Log;
 
@@ -34,9 +35,9 @@ internal sealed class LogReading(string siteId, DateTimeOffset now)
             errors.Add(error);
         }
 
-        string id = row.BatchId ?? AdviceKeeping.NewId(now);
+        string id = row.BatchId ?? NewId.At(now);
         StoredBatch stored = new(
-            id, siteId, row.Trough, BatchMapping.ToKept(batch), row.CreatedAt?.ToUniversalTime() ?? now, UnloadedAt(row), BatchEnd.Unloaded,
+            id, siteId, row.Trough, BatchMapping.ToDomain(batch).InUtc(), row.CreatedAt?.ToUniversalTime() ?? now, UnloadedAt(row), BatchEnd.Unloaded,
             PluckingAssumed: row.PluckedFrom is null);
         return new(
             stored,

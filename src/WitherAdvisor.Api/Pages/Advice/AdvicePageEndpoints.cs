@@ -1,8 +1,12 @@
 using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
+using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 
@@ -18,16 +22,20 @@ internal static class AdvicePageEndpoints
             return PageAnswer.Unknown("batch", page);
         }
 
-        // A batch off a paper log has no advice, only what came of it.
-        return await viewing.Of(found, page, cancel) is { } view
-            ? PageAnswer.Of<AdvicePage>(new { View = view })
-            : PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}/outcome");
+        return await viewing.Newest(found, cancel) switch
+        {
+            OpenedRecord.Readable { Record: var record } =>
+                PageAnswer.Of<AdvicePage>(new { View = await viewing.Of(found, record, page, cancel) }),
+            OpenedRecord.Unreadable unreadable => Unreadable(unreadable, page),
+            // A batch off a paper log has no advice, only what came of it.
+            _ => PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}/outcome"),
+        };
     }
 
     public static Task<IResult> AdviseAgain(
-        string batch, HttpContext http, IBatchStore batches, AdviceKeeping keeping, IAntiforgery antiforgery, TimeProvider clock,
+        string batch, HttpContext http, IBatchStore batches, AdviceMaking making, IAntiforgery antiforgery, TimeProvider clock,
         CancellationToken cancel) =>
-        Press(batch, http, batches, antiforgery, clock, found => keeping.Again(found, cancel), cancel);
+        Press(batch, http, batches, antiforgery, clock, found => making.Again(found.Id, cancel), cancel);
 
     public static Task<IResult> Unload(
         string batch, HttpContext http, IBatchStore batches, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
@@ -55,6 +63,12 @@ internal static class AdvicePageEndpoints
         }
 
         return PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}");
+    }
+
+    private static RazorComponentResult Unreadable(OpenedRecord.Unreadable unreadable, PageContext page)
+    {
+        ProblemAnswer problem = RecordProblems.Of(unreadable).Problem;
+        return PageAnswer.Message(problem.Title, problem.Detail!, page, problem.Status);
     }
 
     private static DateTimeOffset NotBeforeLoading(StoredBatch batch, TimeProvider clock)

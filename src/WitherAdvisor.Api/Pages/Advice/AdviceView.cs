@@ -27,13 +27,16 @@ public sealed record AdviceView(
     IReadOnlyList<string> LotWarnings,
     PageContext Page)
 {
-    /// <summary>False where the model has changed since and makes something else of the same inputs.</summary>
-    public bool AsGiven { get; init; } = true;
+    /// <summary>Version of the model that made it.</summary>
+    public required string ModelVersion { get; init; }
+
+    /// <summary>Whether the model that runs now is another than the one that made it.</summary>
+    public bool IsOfAnotherModel => ModelVersion != Loft.Advising.ModelVersion.Current;
 
     /// <summary>How it stands with the site's feed when the page is drawn, sentences; null where it has none.</summary>
     public string? Feed { get; init; }
 
-    /// <summary>Which inputs matter most; null where no plan reaches its target.</summary>
+    /// <summary>Which inputs matter most; null where no plan reaches its target, and where another model made the advice.</summary>
     public Sensitivity? Sensitivity { get; init; }
 
     /// <summary>Batches of the site that its leaf could have been mixed into.</summary>

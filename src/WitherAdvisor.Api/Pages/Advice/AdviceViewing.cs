@@ -1,15 +1,12 @@
-using System.Text.Json;
-using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Pages.Advice;
@@ -17,24 +14,22 @@ namespace WitherAdvisor.Api.Pages.Advice;
 /// <summary>Finds the newest advice of a batch and what belongs beside it.</summary>
 internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
 {
-    /// <summary>Null where the batch has no advice.</summary>
-    public async Task<AdviceView?> Of(StoredBatch batch, PageContext page, CancellationToken cancel)
-    {
-        if ((await batches.ListAdvice(batch.Id, cancel)) is not [{ } newest, ..])
-        {
-            return null;
-        }
+    /// <summary>The newest advice of a batch, opened; null where it has none.</summary>
+    public async Task<OpenedRecord?> Newest(StoredBatch batch, CancellationToken cancel) =>
+        (await batches.ListAdvice(batch.Id, cancel)) is [{ } newest, ..] ? AdviceRecords.Open(newest) : null;
 
+    public async Task<AdviceView> Of(StoredBatch batch, AdviceRecord record, PageContext page, CancellationToken cancel)
+    {
         // Site and trough as they were when it was advised: a setting changed since is not what it rests on.
-        AdviceInput input = JsonSerializer.Deserialize<AdviceInput>(newest.RequestJson, JsonRules.Input)!;
-        StoredTrough trough = TroughMapping.ToStored(batch.SiteId, batch.TroughId, input.Trough);
+        AdviceInputs inputs = record.Inputs;
+        StoredTrough trough = new(batch.SiteId, batch.TroughId, inputs.TroughName, inputs.Request.Trough);
         return new(
-            SiteMapping.ToStored(batch.SiteId, input.Site), trough, batch,
-            AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
+            new(batch.SiteId, inputs.SiteName, inputs.TimeZone, inputs.Request.Site), trough, batch,
+            record.Outcome, record.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
-            Sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson)),
+            ModelVersion = record.ModelVersion,
+            Sensitivity = record.ModelVersion == ModelVersion.Current ? SensitivityAnalysis.Of(inputs.Request) : null,
             OthersRunning = batch.IsRunning ? await OthersRunning(batch, cancel) : [],
-            AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
             Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };
     }
@@ -56,6 +51,6 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
 
         DateTimeOffset at = now > batch.Batch.LoadedAt ? now : batch.Batch.LoadedAt;
         IReadOnlyList<StoredBatch> lying = await batches.OnTrough(batch.SiteId, batch.TroughId, at, cancel);
-        return [.. LotKeeping.Warnings(batch, [.. lying.Where(other => other.Id != batch.Id)], trough).Select(warning => warning.Text)];
+        return [.. LotKeeping.Warnings(batch, [.. lying.Where(other => other.Id != batch.Id)], trough).Select(LotWarningWording.Sentence)];
     }
 }

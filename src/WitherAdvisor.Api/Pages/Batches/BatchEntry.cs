@@ -1,28 +1,23 @@
-using WitherAdvisor.Api.Batches;
-using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
 /// <summary>Takes in a batch that a person entered, with the air and rain stated beside it.</summary>
-internal sealed class BatchEntry(BatchIntake intake, IBatchStore batches, IWeatherStore weather, TimeProvider clock)
+internal sealed class BatchEntry(BatchIntake intake, IWeatherStore weather, TimeProvider clock)
 {
     /// <summary>The id of the batch; of the one already kept where the same form is sent twice.</summary>
     public async Task<string> Take(string siteId, EnteredBatch entered, CancellationToken cancel)
     {
-        string troughId = entered.Trough.Id;
-        IReadOnlyList<StoredBatch> lying = await batches.OnTrough(siteId, troughId, entered.Batch.LoadedAt, cancel);
-        if (lying.FirstOrDefault(kept => kept.Batch == entered.Batch) is { } same)
-        {
-            return same.Id;
-        }
-
         await KeepAir(siteId, entered.Air, cancel);
-        return await intake.Take(siteId, BatchInputs.Of(troughId, entered.Batch), cancel) is IntakeOutcome.Taken taken
-            ? taken.Batch.Id
-            : throw new InvalidOperationException("The form let a batch through that the intake refuses.");
+        return await intake.Take(siteId, entered.Trough.Id, entered.Batch, onceOnly: true, cancel) switch
+        {
+            IntakeResult.Taken taken => taken.Batch.Id,
+            IntakeResult.AlreadyThere there => there.Batch.Id,
+            var refused => throw new InvalidOperationException($"The form let a batch through that the intake refuses: {refused}."),
+        };
     }
 
     private async Task KeepAir(string siteId, LoftAir air, CancellationToken cancel)

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Pages.Batches;
@@ -78,7 +79,7 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
 
     private double? ReadWeight(FormReader form, StoredTrough? trough)
     {
-        double most = (trough is null ? troughs : [trough]).Select(one => one.Trough.AreaM2 * one.Trough.MostLoadKgPerM2).DefaultIfEmpty(1).Max();
+        double most = (trough is null ? troughs : [trough]).Select(one => BatchRules.MostKg(one.Trough)).DefaultIfEmpty(1).Max();
         return form.Number(GreenWeight, "Green weight", NumberRange.Weight(1, most, units), required: true);
     }
 }

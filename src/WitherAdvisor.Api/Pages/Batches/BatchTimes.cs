@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -7,30 +8,35 @@ namespace WitherAdvisor.Api.Pages.Batches;
 public sealed record BatchTimes(
     DateTimeOffset? PluckedFrom, DateTimeOffset? PluckedTo, DateTimeOffset? LoadedAt, DateTimeOffset? ReadyBy)
 {
-    private const int MostHoursBeforeLoading = 30;
-    private const int MostHoursToReady = 48;
-
-    /// <summary>Refuses what is out of order, by the rules that the interface has too.</summary>
+    /// <summary>Refuses what is out of order.</summary>
     public void Check(FormReader form, WallClock clock)
     {
-        if (PluckedFrom is { } began && PluckedTo is { } ended && ended < began)
+        foreach (BatchFault fault in BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, ReadyBy))
         {
-            Refuse(BatchForm.PluckedTo, "Plucked to", ended, $"not before plucking began, {clock.DateAndClock(began)}");
+            Refuse(fault, form, clock);
         }
+    }
 
-        if (PluckedTo is { } last && LoadedAt is { } loaded && loaded < last)
+    private static void Refuse(BatchFault fault, FormReader form, WallClock clock)
+    {
+        switch (fault)
         {
-            Refuse(BatchForm.LoadedAt, "Loaded at", loaded, $"not before plucking ended, {clock.DateAndClock(last)}");
-        }
-
-        if (PluckedFrom is { } first && LoadedAt is { } onTrough && onTrough - first > TimeSpan.FromHours(MostHoursBeforeLoading))
-        {
-            Refuse(BatchForm.PluckedFrom, "Plucked from", first, $"at most {MostHoursBeforeLoading} h before loading, {clock.DateAndClock(onTrough)}");
-        }
-
-        if (LoadedAt is { } start && ReadyBy is { } ready && (ready <= start || ready - start > TimeSpan.FromHours(MostHoursToReady)))
-        {
-            Refuse(BatchForm.ReadyBy, "Wanted ready by", ready, $"after loading, {clock.DateAndClock(start)}, by at most {MostHoursToReady} h");
+            case BatchFault.PluckingEndsBeforeItBegins plucking:
+                Refuse(BatchForm.PluckedTo, "Plucked to", plucking.To, $"not before plucking began, {clock.DateAndClock(plucking.From)}");
+                break;
+            case BatchFault.LoadedBeforePlucked loaded:
+                Refuse(BatchForm.LoadedAt, "Loaded at", loaded.LoadedAt, $"not before plucking ended, {clock.DateAndClock(loaded.PluckedTo)}");
+                break;
+            case BatchFault.PluckedTooLongAgo plucked:
+                Refuse(BatchForm.PluckedFrom, "Plucked from", plucked.PluckedFrom,
+                    $"at most {plucked.MostHours} h before loading, {clock.DateAndClock(plucked.LoadedAt)}");
+                break;
+            case BatchFault.WantedAtAnImpossibleTime wanted:
+                Refuse(BatchForm.ReadyBy, "Wanted ready by", wanted.ReadyBy,
+                    $"after loading, {clock.DateAndClock(wanted.LoadedAt)}, by at most {wanted.MostHours} h");
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(fault), fault, "No field for this fault.");
         }
 
         void Refuse(string field, string label, DateTimeOffset given, string allowed) =>

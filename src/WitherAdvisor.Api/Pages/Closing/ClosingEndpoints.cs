@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Batches;
+using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft.Closing;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 
@@ -30,7 +32,7 @@ internal static class ClosingEndpoints
 
     private static async Task<IResult> End(
         string batch, HttpContext http, IBatchStore batches, ISiteStore sites, IAntiforgery antiforgery, TimeProvider clock,
-        string timeField, string? reasonField, Func<DateTimeOffset, string, FormReader, Task<Api.Batches.Closing>> end, CancellationToken cancel)
+        string timeField, string? reasonField, Func<DateTimeOffset, string, FormReader, Task<ClosingResult>> end, CancellationToken cancel)
     {
         PageContext page = PageAnswer.Context(http, clock);
         if (await batches.Find(batch, cancel) is not { } found || await sites.FindSite(found.SiteId, cancel) is not { } site)
@@ -53,9 +55,13 @@ internal static class ClosingEndpoints
             return PageAnswer.Message("Nothing was changed", problems, page, StatusCodes.Status422UnprocessableEntity);
         }
 
-        Api.Batches.Closing ended = await end(at!.Value.ToUniversalTime(), reason!, form);
-        return ended.Refusal is { } refusal
-            ? PageAnswer.Message("Nothing was changed", refusal.Problem.Detail ?? refusal.Problem.Title, page, refusal.Problem.Status)
-            : PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}");
+        ClosingResult result = await end(at!.Value.ToUniversalTime(), reason!, form);
+        if (result is ClosingResult.Ended)
+        {
+            return PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}");
+        }
+
+        ProblemAnswer problem = ClosingProblems.Of(result, batch, timeField).Problem;
+        return PageAnswer.Message("Nothing was changed", problem.Detail ?? problem.Title, page, problem.Status);
     }
 }

@@ -1,8 +1,8 @@
-using System.Text.Json;
-using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Advice;
+using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Records;
 
 namespace WitherAdvisor.Api.Pages.Home;
 
@@ -28,7 +28,7 @@ internal sealed class OnHand(ISiteStore sites, IBatchStore batches)
             List<BatchOnHand> lying = [];
             foreach (StoredBatch batch in await batches.OnTrough(siteId, trough.Id, now, cancel))
             {
-                IReadOnlyList<StoredAdvice> given = await batches.ListAdvice(batch.Id, cancel);
+                IReadOnlyList<KeptAdvice> given = await batches.ListAdvice(batch.Id, cancel);
                 lying.Add(new(batch, given.Count == 0 ? null : ReadyAt(given[0])));
             }
 
@@ -38,6 +38,9 @@ internal sealed class OnHand(ISiteStore sites, IBatchStore batches)
         return found;
     }
 
-    private static DateTimeOffset? ReadyAt(StoredAdvice advice) =>
-        JsonSerializer.Deserialize<AdviceAnswer>(advice.AnswerJson, JsonRules.Answer)?.Plan?.Ready.StopAt;
+    /// <summary>Null where it was refused, and where it cannot be read: its own page says so.</summary>
+    private static DateTimeOffset? ReadyAt(KeptAdvice advice) =>
+        AdviceRecords.Open(advice) is OpenedRecord.Readable { Record: { Outcome: AdviceOutcome.Advised advised } record }
+            ? new SiteClock(record.Inputs.TimeZone).After(record.Inputs.Request.Batch.LoadedAt, advised.Plan.StopHour)
+            : null;
 }

@@ -1,10 +1,10 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Readings.Sources;
 
 namespace WitherAdvisor.Api.Pages.Readings;

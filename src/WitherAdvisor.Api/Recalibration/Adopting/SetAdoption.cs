@@ -1,9 +1,9 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Kept.Coefficients;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration.Adopting;

@@ -1,6 +1,8 @@
-using System.Text.Json;
+using WitherAdvisor.Advice;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Plans;
 
 namespace WitherAdvisor.Api.Recalibration.Gathering;
 
@@ -8,15 +10,11 @@ namespace WitherAdvisor.Api.Recalibration.Gathering;
 internal static class AdvisedAir
 {
     /// <summary>By the hour from the answer; by its first setting where only its figures are kept. Empty where there was none.</summary>
-    public static IReadOnlyList<AirHeld> Of(StoredAdvice? answer, AdviceFigures? figures)
+    public static IReadOnlyList<AirHeld> Of(KeptAdvice? kept, AdviceFigures? figures)
     {
-        if (answer is not null)
+        if (kept is not null && AdviceRecords.Open(kept) is OpenedRecord.Readable { Record.Outcome: AdviceOutcome.Advised advised })
         {
-            using var read = JsonDocument.Parse(answer.AnswerJson);
-            if (read.RootElement.GetProperty("plan") is { ValueKind: JsonValueKind.Object } plan)
-            {
-                return [.. plan.GetProperty("settings").EnumerateArray().Select(Setting)];
-            }
+            return [.. advised.Plan.Settings.Select(Setting)];
         }
 
         return figures is { AdvisedDryBulbC: { } dryBulbC, AdvisedHygrometricDifferenceK: { } differenceK }
@@ -24,7 +22,7 @@ internal static class AdvisedAir
             : [];
     }
 
-    private static AirHeld Setting(JsonElement setting) => new(
-        setting.GetProperty("hour").GetDouble(), setting.GetProperty("plenum_dry_bulb_c").GetDouble(), null,
-        setting.GetProperty("hygrometric_difference_k").GetDouble(), null);
+    /// <summary>To the hundredth, as people were told it.</summary>
+    private static AirHeld Setting(AirSetting setting) => new(
+        Math.Round(setting.Hour, 2), Math.Round(setting.Plenum.DryBulbC, 2), null, Math.Round(setting.Plenum.HygrometricDifferenceK, 2), null);
 }

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Coefficients;
@@ -8,8 +7,9 @@ using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
-using WitherAdvisor.Recalibration;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Recalibration;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

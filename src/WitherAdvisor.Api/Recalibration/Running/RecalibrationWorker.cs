@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration.Running;

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft;
 
 namespace WitherAdvisor.Api.Weather.Review;
 

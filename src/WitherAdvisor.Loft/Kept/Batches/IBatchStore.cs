@@ -6,9 +6,13 @@ public interface IBatchStore
     /// <summary>Most that <see cref="OnTrough"/> and <see cref="ListAdvice"/> answer: nobody marks every batch unloaded, and advice is long.</summary>
     const int MostListed = 100;
 
-    /// <summary>Keeps a batch together with its first advice: both or neither.</summary>
+    /// <summary>
+    /// Keeps a batch together with its first advice, both or neither, and tells what lay on the trough in the same write: of
+    /// batches that come in at once each sees those before it.
+    /// </summary>
+    /// <param name="onceOnly">Whether to keep nothing where the very same batch lies there already.</param>
     /// <exception cref="ParentNotFoundException">No such trough at that site.</exception>
-    Task Add(StoredBatch batch, StoredAdvice advice, CancellationToken cancel = default);
+    Task<AddedBatch> Add(StoredBatch batch, MadeAdvice advice, bool onceOnly, CancellationToken cancel = default);
 
     Task<StoredBatch?> Find(string batchId, CancellationToken cancel = default);
 
@@ -31,10 +35,10 @@ public interface IBatchStore
 
     /// <summary>Keeps a further advice for a batch.</summary>
     /// <exception cref="ParentNotFoundException">No such batch.</exception>
-    Task AddAdvice(StoredAdvice advice, CancellationToken cancel = default);
+    Task AddAdvice(MadeAdvice advice, CancellationToken cancel = default);
 
-    Task<StoredAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default);
+    Task<KeptAdvice?> FindAdvice(string adviceId, CancellationToken cancel = default);
 
     /// <summary>Newest first.</summary>
-    Task<IReadOnlyList<StoredAdvice>> ListAdvice(string batchId, CancellationToken cancel = default);
+    Task<IReadOnlyList<KeptAdvice>> ListAdvice(string batchId, CancellationToken cancel = default);
 }

@@ -1,7 +1,7 @@
-namespace WitherAdvisor.Api.Hosting;
+namespace WitherAdvisor.Loft;
 
 /// <summary>The clock as the store keeps it, so that a time reads back as it was first answered.</summary>
-internal static class WholeMilliseconds
+public static class WholeMilliseconds
 {
     public static DateTimeOffset NowInMilliseconds(this TimeProvider clock) => clock.GetUtcNow().InMilliseconds();
 

@@ -2,10 +2,10 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 
-namespace WitherAdvisor.Api.Batches;
+namespace WitherAdvisor.Loft.Intake;
 
 /// <summary>Keeps lots apart: warns, and never forbids, when leaf of different kinds comes together on a trough.</summary>
-internal static class LotKeeping
+public static class LotKeeping
 {
     /// <summary>What is to be said of a batch that comes onto a trough on which others still lie.</summary>
     public static IReadOnlyList<LotWarning> Warnings(
@@ -18,24 +18,22 @@ internal static class LotKeeping
         LeafLabel theirs = other.Batch.Label;
         if (mine != theirs)
         {
-            yield return Warning("holds_another_label", other,
-                $"Trough {coming.TroughId} still holds leaf of {theirs.Division}, {theirs.Field}; if it has left, mark it unloaded.");
+            yield return new LotWarning.HoldsAnotherLabel(coming.TroughId, other);
         }
 
         if (Differ(mine.BushAge, theirs.BushAge))
         {
-            yield return Warning("mixes_bush_ages", other, "Leaf of young and of mature bushes would wither together.");
+            yield return new LotWarning.MixesBushAges(other);
         }
 
         if (Differ(mine.Cultivar, theirs.Cultivar))
         {
-            yield return Warning("mixes_cultivars", other,
-                $"Leaf of two cultivars would wither together: {mine.Cultivar} and {theirs.Cultivar}.");
+            yield return new LotWarning.MixesCultivars(other, mine.Cultivar!, theirs.Cultivar!);
         }
 
         if (Differ(mine.Standard, theirs.Standard))
         {
-            yield return Warning("mixes_leaf_standards", other, "Leaf of two standards of plucking would wither together.");
+            yield return new LotWarning.MixesLeafStandards(other);
         }
     }
 
@@ -43,17 +41,13 @@ internal static class LotKeeping
         StoredBatch coming, IReadOnlyList<StoredBatch> lying, StoredTrough trough)
     {
         double togetherKg = coming.Batch.GreenWeightKg + lying.Sum(other => other.Batch.GreenWeightKg);
-        double mostKg = LoadLimit.MostKg(trough.Trough);
+        double mostKg = BatchRules.MostKg(trough.Trough);
         if (lying.Count > 0 && togetherKg > mostKg)
         {
-            yield return Warning("load_over_most", null,
-                $"Together {togetherKg:0.#} kg of green leaf came onto trough {trough.Id}, which takes {mostKg:0.#} kg.");
+            yield return new LotWarning.LoadOverMost(trough.Id, togetherKg, mostKg);
         }
     }
 
     // What nobody said is not known to differ.
     private static bool Differ<T>(T? mine, T? theirs) => mine is not null && theirs is not null && !mine.Equals(theirs);
-
-    private static LotWarning Warning(string code, StoredBatch? other, string text) =>
-        new() { Code = code, OtherBatch = other?.Id, Text = text };
 }

@@ -1,0 +1,31 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using WitherAdvisor.Loft.Kept;
+using WitherAdvisor.Readings;
+
+namespace WitherAdvisor.Loft.Records;
+
+/// <summary>How records are written: the domain's own names in snake_case, every digit, nothing that follows from the rest.</summary>
+internal static class RecordJson
+{
+    public static JsonSerializerOptions Options { get; } = new()
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        IgnoreReadOnlyProperties = true,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        TypeInfoResolver = ClosedFamilyJson.Resolver(typeof(Assumption)),
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
+    };
+
+    public static string Write<T>(T value) => JsonSerializer.Serialize(value, Options);
+
+    /// <summary>Reads a value back.</summary>
+    /// <exception cref="JsonException">It is not the JSON of such a value.</exception>
+    public static T Read<T>(string json) =>
+        JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException("null");
+}

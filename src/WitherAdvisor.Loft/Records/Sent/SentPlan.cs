@@ -1,0 +1,71 @@
+using WitherAdvisor.Air;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Uncertainty;
+
+namespace WitherAdvisor.Loft.Records.Sent;
+
+/// <summary>The plan of an answer.</summary>
+internal static class SentPlan
+{
+    /// <summary>What to set and expect.</summary>
+    /// <param name="pressurePa">Of the site: an answer does not tell it.</param>
+    public static WitherPlan Read(SentFields plan, WitherPlan? digits, double pressurePa)
+    {
+        SentFields turning = plan.Object("turning");
+        SentFields expected = plan.Object("expected");
+        return new(
+            SentAdvice.Beside(plan.List("stages"), digits?.Stages, Stage),
+            SentAdvice.Beside(plan.List("settings"), digits?.Settings, (one, exact) => Setting(one, exact, pressurePa)),
+            turning.CountOrNull("every_hours"),
+            turning.Numbers("at_hours", digits?.TurnHours),
+            plan.Object("ready").Number("stop_hours", 2, digits?.StopHour),
+            plan.Fraction("fan_share_percent", digits?.FanShare),
+            expected.Number("mean_hygrometric_difference_k", 2, digits?.MeanHygrometricDifferenceK),
+            expected.Number("heat_kwh", 1, digits?.HeatKWh),
+            expected.Fraction("largest_spread_points", digits?.LargestSpreadWetBasis),
+            expected.Fraction("outturn_percent", digits?.Outturn),
+            expected.Fraction("outturn_of_leaf_percent", digits?.OutturnOfLeaf));
+    }
+
+    public static Percentiles ReadyHours(SentFields ready, Percentiles? digits) => new(
+        ready.NumberOrNull("p10_hours", 2, digits?.P10),
+        ready.NumberOrNull("p50_hours", 2, digits?.P50),
+        ready.NumberOrNull("p90_hours", 2, digits?.P90));
+
+    public static Percentiles FinalMoisture(SentFields expected, Percentiles? digits) => new(
+        expected.FractionOrNull("final_moisture_p10_wet_basis_percent", digits?.P10),
+        expected.FractionOrNull("final_moisture_p50_wet_basis_percent", digits?.P50),
+        expected.FractionOrNull("final_moisture_p90_wet_basis_percent", digits?.P90));
+
+    private static PlanStage Stage(SentFields stage, PlanStage? digits) => new(
+        stage.Word<StageKind>("stage"),
+        stage.Number("from_hour", 2, digits?.FromHour),
+        stage.Number("to_hour", 2, digits?.ToHour),
+        stage.NumberOrNull("wanted_hygrometric_difference_k", 2, digits?.WantedHygrometricDifferenceK));
+
+    private static AirSetting Setting(SentFields setting, AirSetting? digits, double pressurePa) => new(
+        setting.Number("hour", 2, digits?.Hour),
+        setting.Word<StageKind>("stage"),
+        Ambient(setting, digits?.Ambient, pressurePa),
+        Plenum(setting, digits?.Plenum, pressurePa),
+        setting.Fraction("hot_air_share_percent", digits?.HotAirShare),
+        setting.Number("heat_kw", 2, digits?.HeatKW));
+
+    private static AirState Ambient(SentFields setting, AirState? digits, double pressurePa)
+    {
+        double dryBulbC = setting.Number("ambient_dry_bulb_c", 2, digits?.DryBulbC);
+        double humidity = setting.Fraction("ambient_relative_humidity_percent", digits?.RelativeHumidity);
+        return digits is { } exact && dryBulbC == exact.DryBulbC && humidity == exact.RelativeHumidity
+            ? exact
+            : AirState.FromRelativeHumidity(dryBulbC, humidity, pressurePa);
+    }
+
+    private static AirState Plenum(SentFields setting, AirState? digits, double pressurePa)
+    {
+        double dryBulbC = setting.Number("plenum_dry_bulb_c", 2, digits?.DryBulbC);
+        double wetBulbC = setting.Number("plenum_wet_bulb_c", 2, digits?.WetBulbC);
+        return digits is { } exact && dryBulbC == exact.DryBulbC && wetBulbC == exact.WetBulbC
+            ? exact
+            : AirState.FromWetBulb(dryBulbC, wetBulbC, pressurePa);
+    }
+}
