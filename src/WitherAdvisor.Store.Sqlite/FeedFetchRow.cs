@@ -1,4 +1,3 @@
-using System.Text.Json;
 using WitherAdvisor.Loft.Kept.Weather;
 
 namespace WitherAdvisor.Store.Sqlite;
@@ -17,14 +16,15 @@ internal sealed record FeedFetchRow(
     string Notes)
 {
     public static FeedFetchRow Of(FeedFetch fetch) => new(
-        fetch.SiteId, fetch.Feed, fetch.FetchedAt.ToUnixTimeMilliseconds(), fetch.Refusal, fetch.HoursGot,
+        fetch.SiteId, fetch.Feed, fetch.FetchedAt.ToUnixTimeMilliseconds(), fetch.Refusal is { } fault ? FeedCodesJson.Write(fault) : null, fetch.HoursGot,
         fetch.NewestAnalysed?.ToUnixTimeMilliseconds(),
         fetch.Cell?.LatitudeDeg, fetch.Cell?.LongitudeDeg, fetch.Cell?.ElevationM,
-        JsonSerializer.Serialize(fetch.Notes));
+        FeedCodesJson.Write(fetch.Notes));
 
     public FeedFetch ToFetch() => new(
-        SiteId, Feed, DateTimeOffset.FromUnixTimeMilliseconds(FetchedAtMs), Refusal, (int)HoursGot,
+        SiteId, Feed, DateTimeOffset.FromUnixTimeMilliseconds(FetchedAtMs),
+        Refusal is null ? null : FeedCodesJson.ReadFault(Refusal), (int)HoursGot,
         NewestAnalysedMs is { } newest ? DateTimeOffset.FromUnixTimeMilliseconds(newest) : null,
         CellLatitudeDeg is { } latitude && CellLongitudeDeg is { } longitude ? new(latitude, longitude, CellElevationM) : null,
-        JsonSerializer.Deserialize<IReadOnlyList<string>>(Notes)!);
+        FeedCodesJson.ReadNotes(Notes));
 }

@@ -9,7 +9,8 @@ internal sealed record RecalibrationRow(
 {
     public StoredRecalibration ToRecalibration() => new(
         Id, SiteId, ProposalName, DateTimeOffset.FromUnixTimeMilliseconds(QueuedAtMs), ComparedWith,
-        StoredWord.Read<RecalibrationStatus>(Status)!.Value, Share, Step, Failure, Time(StartedAtMs), Time(EndedAtMs));
+        StoredWord.Read<RecalibrationStatus>(Status)!.Value, Share, Step,
+        Failure is null ? null : RecalibrationFailureJson.Read(Failure), Time(StartedAtMs), Time(EndedAtMs));
 
     private static DateTimeOffset? Time(long? ms) => ms is { } known ? DateTimeOffset.FromUnixTimeMilliseconds(known) : null;
 }

@@ -87,8 +87,8 @@ internal sealed class SqliteRecalibrations(SqliteDatabase database) : IRecalibra
             cancel);
 
     public Task<bool> End(
-        string id, DateTimeOffset at, RecalibrationStatus how, string? failure = null, CancellationToken cancel = default) =>
-        Change(EndSql, new { id, how = StoredWord.Of(how), failure, atMs = at.ToUnixTimeMilliseconds() }, cancel);
+        string id, DateTimeOffset at, RecalibrationStatus how, RecalibrationFailure? failure = null, CancellationToken cancel = default) =>
+        Change(EndSql, new { id, how = StoredWord.Of(how), failure = failure is null ? null : RecalibrationFailureJson.Write(failure), atMs = at.ToUnixTimeMilliseconds() }, cancel);
 
     public Task<int> InterruptRunning(DateTimeOffset at, CancellationToken cancel = default) => database.Write(
         owner: "site of a recalibration",

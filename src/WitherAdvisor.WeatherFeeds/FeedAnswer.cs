@@ -23,10 +23,10 @@ public abstract record FeedAnswer
 
     /// <summary>Nothing that could be believed.</summary>
     /// <param name="Reason">Which kind of fault.</param>
-    /// <param name="Text">A sentence for people. What the feed itself wrote is cut short and cleaned, and holds no key.</param>
+    /// <param name="Fault">Which fault exactly.</param>
     /// <param name="ComeAgainAt">Not worth asking before; null where nothing is known.</param>
     public sealed record Refused(
         RefusalReason Reason,
-        string Text,
+        FeedFault Fault,
         DateTimeOffset? ComeAgainAt = null) : FeedAnswer;
 }

@@ -64,7 +64,7 @@ internal sealed class WeatherFeed : IWeatherFeed, IDisposable
         log.Write(answer, clock.GetUtcNow());
         if (answer is Refused refused)
         {
-            logger.LogWarning("Weather feed {Feed} gave nothing ({Reason}): {Text}", Name, refused.Reason, refused.Text);
+            logger.LogWarning("Weather feed {Feed} gave nothing ({Reason}): {Fault}", Name, refused.Reason, refused.Fault);
         }
 
         return answer;

@@ -21,7 +21,7 @@ public sealed class FewOutcomesTests
 
         Assert.Equal(Defaults with { SetName = result.Proposed.SetName }, result.Proposed);
         Assert.Equal(VerdictKind.TooFewOutcomes, result.Report.Verdict.Kind);
-        Assert.Contains($"{outcomes} of at least 4", result.Report.Verdict.Text, StringComparison.Ordinal);
+        Assert.Equal(4, result.Report.Verdict.FewestOutcomes);
         Assert.Equal(outcomes, result.Report.Used);
         Assert.All(result.Report.Coefficients, one => Assert.Equal(HowWellTold.NotTold, one.Told));
         Assert.All(result.Report.Coefficients, one => Assert.InRange(one.VarianceRemoved, 0, 1e-9));
@@ -65,10 +65,10 @@ public sealed class FewOutcomesTests
         Assert.Equal(0, report.Used);
         Assert.Equal(
             [
-                ("airless", "no_air"), ("dust", "finding_out_of_range"), ("empty", "load_out_of_range"),
-                ("endless", "hours_out_of_range"), ("heavier", "heavier_than_green"), ("nothing", "nothing_found"),
+                ("airless", LeftOutReason.NoAir), ("dust", LeftOutReason.FindingOutOfRange), ("empty", LeftOutReason.LoadOutOfRange),
+                ("endless", LeftOutReason.HoursOutOfRange), ("heavier", LeftOutReason.HeavierThanGreen), ("nothing", LeftOutReason.NothingFound),
             ],
-            report.LeftOut.Select(one => (one.Id, one.Code)));
+            report.LeftOut.Select(one => (one.Id, one.Reason)));
     }
 
     private static RecalibrationResult Run(int outcomes) => SiteRecalibration.Run(

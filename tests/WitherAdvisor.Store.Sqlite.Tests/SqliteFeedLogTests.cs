@@ -1,5 +1,6 @@
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.WeatherFeeds;
 using static WitherAdvisor.Store.Sqlite.Tests.Invented;
 using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
 
@@ -9,10 +10,10 @@ public sealed class SqliteFeedLogTests : IAsyncLifetime
 {
     private static readonly FeedFetch Good = new(
         "hill", "valley-feed", Monday, Refusal: null, HoursGot: 264, Monday.AddMinutes(-12),
-        new FeedCell(9.25, 77.125, 1432.5), ["Rain is missing for 2 of the hours.", "The cell lies 120 m below 'the' site; \"茶\"."]);
+        new FeedCell(9.25, 77.125, 1432.5), [new FeedNote.UnknownHours("precipitation", 2, Monday.AddHours(-30)), new FeedNote.CorrectedElevation(1432.5, 1550, -0.76375)]);
 
     private static readonly FeedFetch Refused = new(
-        "hill", "valley-feed", Monday.AddHours(1), "The feed is overloaded (503).", HoursGot: 0, NewestAnalysed: null, Cell: null, []);
+        "hill", "valley-feed", Monday.AddHours(1), new FeedFault.LeftInPeace(new FeedFault.FeedFailed(503, "it said '茶'; \"so\"")), HoursGot: 0, NewestAnalysed: null, Cell: null, []);
 
     private readonly TemporaryStore store = new();
 
@@ -45,6 +46,34 @@ public sealed class SqliteFeedLogTests : IAsyncLifetime
 
         AssertSame(Refused, await store.Feeds.Last("hill", "valley-feed", Cancel));
         AssertSame(Good, await store.Feeds.LastGood("hill", "valley-feed", Cancel));
+    }
+
+    [Fact]
+    public async Task Sentences_that_an_older_version_kept_come_back_as_said_then()
+    {
+        await store.Feeds.Add(Good, Cancel);
+        await store.Feeds.Add(Refused, Cancel);
+        store.Execute("UPDATE FeedFetch SET Refusal = 'The feed failed (status 503)' WHERE Refusal IS NOT NULL");
+        store.Execute("UPDATE FeedFetch SET Notes = '[\"Rain is missing.\",\"The cell lies 120 m below.\"]' WHERE Refusal IS NULL");
+
+        Assert.Equal(new FeedFault.SaidThen("The feed failed (status 503)"), (await store.Feeds.Last("hill", "valley-feed", Cancel))!.Refusal);
+        Assert.Equal(
+            [new FeedNote.SaidThen("Rain is missing."), new FeedNote.SaidThen("The cell lies 120 m below.")],
+            (await store.Feeds.LastGood("hill", "valley-feed", Cancel))!.Notes);
+    }
+
+    [Fact]
+    public async Task What_is_kept_of_a_fetch_is_a_code_with_its_arguments()
+    {
+        await store.Feeds.Add(Good, Cancel);
+        await store.Feeds.Add(Refused with { Refusal = new FeedFault.LeftInPeace(new FeedFault.FeedFailed(503, null)) }, Cancel);
+
+        Assert.Equal(
+            [null, "{\"code\":\"left_in_peace\",\"before\":{\"code\":\"feed_failed\",\"status\":503,\"said\":null}}"],
+            store.Column("SELECT Refusal FROM FeedFetch ORDER BY FetchedAtMs"));
+        Assert.StartsWith(
+            "[{\"code\":\"unknown_hours\",\"column\":\"precipitation\",\"hours\":2,\"first\":",
+            (string)store.Column("SELECT Notes FROM FeedFetch ORDER BY FetchedAtMs")[0]!, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -64,6 +64,20 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
         Assert.Equal("by-hand", (await Jobs.BeginNext(Later, Cancel))!.ComparedWith);
     }
 
+    [Fact]
+    public async Task Why_one_failed_is_kept_as_a_code_and_a_sentence_of_an_older_version_is_told_as_it_was()
+    {
+        await Jobs.Queue("r1", "hill", Monday, Cancel);
+        await Jobs.End("r1", Later, RecalibrationStatus.Failed, new RecalibrationFailure.OwnFault(), Cancel);
+        Assert.Equal(["{\"code\":\"own_fault\"}"], store.Column("SELECT Failure FROM Recalibration"));
+
+        store.Execute("UPDATE Recalibration SET Failure = 'The service met a fault of its own; its log says which.'");
+
+        Assert.Equal(
+            new RecalibrationFailure.SaidThen("The service met a fault of its own; its log says which."),
+            (await Jobs.Find("r1", Cancel))!.Failure);
+    }
+
     [Theory]
     [InlineData(RecalibrationStatus.Cancelled)]
     [InlineData(RecalibrationStatus.Failed)]
@@ -71,14 +85,14 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
     {
         await Jobs.Queue("r1", "hill", Monday, Cancel);
         await Jobs.BeginNext(Later, Cancel);
-        Assert.True(await Jobs.End("r1", Later, how, "a reason", Cancel));
+        Assert.True(await Jobs.End("r1", Later, how, new RecalibrationFailure.OwnFault(), Cancel));
 
         Assert.False(await Jobs.Tell("r1", 0.5, "fitting", Cancel));
         Assert.False(await Jobs.Finish("r1", Later, Proposal("learned-1"), Cancel));
         Assert.False(await Jobs.End("r1", Later, RecalibrationStatus.Interrupted, cancel: Cancel));
 
         StoredRecalibration ended = (await Jobs.Find("r1", Cancel))!;
-        Assert.Equal((how, "a reason", false), (ended.Status, ended.Failure, ended.IsOpen));
+        Assert.Equal((how, new RecalibrationFailure.OwnFault(), false), (ended.Status, ended.Failure, ended.IsOpen));
         Assert.Null(await store.Coefficients.Find("hill", "learned-1", Cancel));
     }
 

@@ -54,6 +54,18 @@ public sealed class TemporaryStore : IDisposable
         Database = SqliteDatabase.Open(FilePath);
     }
 
+    /// <summary>Changes the file as an older version or a stranger may have left it.</summary>
+    public void Execute(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={FilePath};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // the tests' own text
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        command.ExecuteNonQuery();
+    }
+
     /// <summary>What a stranger to our code reads in the file.</summary>
     public IReadOnlyList<object?> Column(string sql)
     {

@@ -7,21 +7,21 @@ internal static class Expect
 {
     public static Series Series(FeedAnswer answer)
     {
-        Assert.True(answer is Series, (answer as Refused)?.Text);
+        Assert.True(answer is Series, (answer as Refused)?.Fault.ToString());
         return (Series)answer;
     }
 
     public static Refused Refusal(RefusalReason reason, FeedAnswer answer)
     {
         Refused refused = Assert.IsType<Refused>(answer);
-        Assert.True(reason == refused.Reason, $"wanted {reason}, was {refused.Reason}: {refused.Text}");
-        Assert.True(refused.Text.Length is > 20 and < 600, refused.Text);
+        Assert.True(reason == refused.Reason, $"wanted {reason}, was {refused.Reason}: {refused.Fault}");
         return refused;
     }
 
-    public static string Note(string code, Series series)
+    public static T Note<T>(Series series)
+        where T : FeedNote
     {
-        Assert.Contains(series.Notes, note => note.Code == code);
-        return series.Notes.First(note => note.Code == code).Text;
+        Assert.Contains(series.Notes, note => note is T);
+        return series.Notes.OfType<T>().First();
     }
 }

@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
@@ -29,7 +30,7 @@ internal static class LeafMapping
     };
 
     public static AssumptionAnswer ToAnswer(Assumption assumption) =>
-        new() { Code = assumption.Code, Text = assumption.Text };
+        new() { Code = assumption.Code, Text = AssumptionWording.Sentence(assumption) };
 
     private static SurfaceWaterEstimateAnswer SurfaceWater(Estimate estimate) => new()
     {

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 
 namespace WitherAdvisor.Api.Coefficients;
@@ -26,6 +27,6 @@ internal static class CoefficientEndpoints
         Most = field.Range.Most,
         Status = field.Coefficient.Status,
         Source = field.Coefficient.Source,
-        Effect = field.Coefficient.Effect,
+        Effect = CoefficientWording.Effect(field.Coefficient.Name),
     };
 }

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft;
 using WitherAdvisor.WeatherFeeds;
@@ -40,7 +41,7 @@ internal static class FeedMapping
         ForetoldHours = taken.ForetoldHours,
         From = taken.From,
         To = taken.To,
-        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = note.Text })],
+        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = FeedNoteWording.Sentence(note) })],
         Cell = new()
         {
             LatitudeDeg = taken.Provenance.CellLatitudeDeg,
@@ -50,5 +51,5 @@ internal static class FeedMapping
     };
 
     private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
-        new() { Reason = refused.Reason, Text = refused.Text, ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
+        new() { Reason = refused.Reason, Text = FeedFaultWording.Sentence(refused.Fault), ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
 }

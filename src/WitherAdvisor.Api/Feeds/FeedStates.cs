@@ -23,9 +23,9 @@ internal sealed class FeedStates(FeedStateReading states, ISiteStore sites, Time
             LastGoodAt = good?.FetchedAt,
             NewestAnalysedAt = good?.NewestAnalysed,
             AgeHours = (clock.GetUtcNow() - good?.NewestAnalysed)?.TotalHours,
-            Notes = good?.Notes ?? [],
+            Notes = [.. (good?.Notes ?? []).Select(FeedNoteWording.Sentence)],
             RefusedAt = last is { IsGood: false } ? last.FetchedAt : null,
-            Refusal = last?.Refusal,
+            Refusal = last?.Refusal is { } fault ? FeedFaultWording.Sentence(fault) : null,
             Text = FeedWording.State(feed, attribution, last, good, new WallClock(site.TimeZone)),
         };
     }

@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;
@@ -19,7 +20,7 @@ internal static class CardSlots
         "batches" => $"{StatedReliability.Committed.Batches}",
         "held" => $"{StatedReliability.Committed.HeldPercent}\u00a0%",
         "held_further" => $"{StatedReliability.Committed.HeldIfFurtherPercent}\u00a0%",
-        "unknowns" => string.Join('\n', Unknown.All.Select(unknown => $"- {unknown.Text}")),
+        "unknowns" => string.Join('\n', Unknown.All.Select(unknown => $"- {UnknownWording.Text(unknown.Code)}")),
         "ranges" => CardTables.Ranges(),
         "equations" => CardTables.Equations(),
         "coefficients" => CardTables.Coefficients(),

@@ -10,18 +10,18 @@ internal static class CardTables
     public static string Equations() => ByTopic(
         ModelEquations.All, equation => equation.Topic,
         ["what", "equation", "source"],
-        equation => [equation.Title, MarkdownTable.Code(equation.Formula), equation.Source]);
+        equation => [EquationWording.Title(equation.Code), MarkdownTable.Code(EquationWording.Formula(equation)), equation.Source]);
 
     public static string Constants() => ByTopic(
         ModelConstants.All, constant => constant.Topic,
         ["what", "value", "status and source"],
-        constant => [constant.Meaning, ShownNumber.Of(constant.Value, constant.Unit).Text, Founded(constant.Status, constant.Source)]);
+        constant => [ConstantWording.Meaning(constant.Code), ShownNumber.Of(constant.Value, constant.Unit).Text, Founded(constant.Status, constant.Source)]);
 
     public static string Coefficients() => MarkdownTable.Of(
         ["coefficient", "default (range)", "spread", "status and source"],
         CoefficientCatalogue.All.Select(IReadOnlyList<string> (one) =>
         [
-            $"{MarkdownTable.Code(one.Symbol)} {one.Effect}",
+            $"{MarkdownTable.Code(one.Symbol)} {CoefficientWording.Effect(one.Name)}",
             $"{ShownNumber.Of(one.Default, one.Unit).Text} {Range(one)}".TrimEnd(),
             Spread(one.Name),
             Founded(one.Status, one.Source),
@@ -34,7 +34,7 @@ internal static class CardTables
 
     public static string Checks() => MarkdownTable.Of(
         ["what is held against what", "where"],
-        ModelCheck.All.Select(IReadOnlyList<string> (check) => [check.Text, MarkdownTable.Code(check.Where)]));
+        ModelCheck.All.Select(IReadOnlyList<string> (check) => [ModelCheckWording.Text(check.Code), MarkdownTable.Code(check.Where)]));
 
     private static string Range(Coefficient one) => one.Low < one.High
         ? $"({ShownNumber.Of(one.Low, one.Unit).Value} to {ShownNumber.Of(one.High, one.Unit).Value})"

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;
@@ -19,7 +20,7 @@ internal static class ModelCardMapping
         Spreads = [.. CoefficientSpread.All.Select(Spread)],
         Constants = [.. ModelConstants.All.Select(Constant)],
         Ranges = [.. DeclaredRange.All.Select(Range)],
-        Unknowns = [.. Unknown.All.Select(unknown => new NotKnownAnswer { Code = unknown.Code, Text = unknown.Text })],
+        Unknowns = [.. Unknown.All.Select(unknown => new NotKnownAnswer { Code = unknown.Code, Text = UnknownWording.Text(unknown.Code) })],
         Checks = [.. ModelCheck.All.Select(Check)],
         Reliability = Reliability(StatedReliability.Committed),
         Sensitivities = [.. CardBatch.All.Select(Batch)],
@@ -29,8 +30,8 @@ internal static class ModelCardMapping
     {
         Code = equation.Code,
         Topic = equation.Topic,
-        Title = equation.Title,
-        Formula = equation.Formula,
+        Title = EquationWording.Title(equation.Code),
+        Formula = EquationWording.Formula(equation),
         Source = equation.Source,
     };
 
@@ -44,7 +45,7 @@ internal static class ModelCardMapping
         Most = ShownNumber.Of(one.High, one.Unit).Value,
         Status = one.Status,
         Source = one.Source,
-        Effect = one.Effect,
+        Effect = CoefficientWording.Effect(one.Name),
     };
 
     private static SpreadAnswer Spread(CoefficientSpread spread) => new()
@@ -52,14 +53,14 @@ internal static class ModelCardMapping
         Symbol = CoefficientCatalogue.All.FirstOrDefault(one => one.Name == spread.Of)?.Symbol,
         IsOfLogarithm = spread.IsOfLogarithm,
         Percent = ShownNumber.Of(spread.In(new()), "1").Value,
-        Meaning = spread.Meaning,
+        Meaning = CoefficientWording.Spread(spread.Of),
     };
 
     private static ConstantAnswer Constant(ModelConstant constant) => new()
     {
         Code = constant.Code,
         Topic = constant.Topic,
-        Meaning = constant.Meaning,
+        Meaning = ConstantWording.Meaning(constant.Code),
         Value = ShownNumber.Of(constant.Value, constant.Unit).Value,
         Unit = ShownNumber.Of(constant.Value, constant.Unit).Unit,
         Status = constant.Status,
@@ -77,7 +78,7 @@ internal static class ModelCardMapping
     private static ModelCheckAnswer Check(ModelCheck check) => new()
     {
         Code = check.Code,
-        Text = check.Text,
+        Text = ModelCheckWording.Text(check.Code),
         Where = check.Where,
     };
 

@@ -1,4 +1,5 @@
 using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;
@@ -26,6 +27,6 @@ internal static class SensitivityMapping
         AtHighHours = bar.HoursAtHigh,
         ChangeAtLowHours = bar.ChangeAtLowHours,
         ChangeAtHighHours = bar.ChangeAtHighHours,
-        NotReached = bar.NotReached,
+        NotReached = bar.NotReachedWithinHours is int within ? NotReachedWording.Sentence(within) : null,
     };
 }

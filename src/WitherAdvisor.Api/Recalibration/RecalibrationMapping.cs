@@ -1,6 +1,8 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
@@ -21,7 +23,7 @@ internal static class RecalibrationMapping
         QueuedAt = clock.Local(job.QueuedAt),
         StartedAt = Local(job.StartedAt, clock),
         EndedAt = Local(job.EndedAt, clock),
-        Failure = job.Failure,
+        Failure = job.Failure is { } failure ? RecalibrationFailureWording.Sentence(failure) : null,
         Proposal = job.Status == RecalibrationStatus.Done ? job.ProposalName : null,
     };
 

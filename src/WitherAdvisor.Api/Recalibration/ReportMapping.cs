@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
@@ -13,7 +14,7 @@ internal static class ReportMapping
     {
         ComparedWith = comparedWith,
         Used = report.Used,
-        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = one.Code, Text = one.Text })],
+        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = KeptWord.Of(one.Reason), Text = RecalibrationWording.LeftOut(one.Reason) })],
         Doubtful = [.. report.Doubtful.Select(one => new DoubtfulAnswer { Batch = one.Id, ChanceSoundPercent = Percent.Of(one.ChanceSound) })],
         Coefficients = [.. report.Coefficients.Select(Learned)],
         HardlyToldApart = [.. report.Correlations.Select(Alike)],
@@ -22,7 +23,7 @@ internal static class ReportMapping
         Verdict = new()
         {
             Kind = report.Verdict.Kind,
-            Text = report.Verdict.Text,
+            Text = RecalibrationWording.Verdict(report.Verdict, report.Used, report.HoldOut),
             ErrorReductionPercent = Percent.Of(report.Verdict.ErrorReduction),
         },
         Residuals = [.. report.Residuals.Select(Residual)],
@@ -41,7 +42,7 @@ internal static class ReportMapping
         VarianceDropPercent = Percent.Of(next.VarianceDrop),
         ReadySpreadBeforePercent = Percent.Of(next.ReadySpreadBefore),
         ReadySpreadAfterPercent = Percent.Of(next.ReadySpreadAfter),
-        Text = next.Text,
+        Text = RecalibrationWording.Next(next),
     };
 
     private static CoefficientField Field(string coefficient) => CoefficientField.All.Single(field => field.Coefficient.Name == coefficient);
@@ -61,7 +62,7 @@ internal static class ReportMapping
             High = field.Shown(learned.High90),
             SettledPercent = Percent.Of(learned.VarianceRemoved),
             Told = learned.Told,
-            Text = learned.Text,
+            Text = RecalibrationWording.Learned(learned),
         };
     }
 
@@ -70,7 +71,7 @@ internal static class ReportMapping
         First = Field(pair.First).Field.Name,
         Second = Field(pair.Second).Field.Name,
         CorrelationFraction = pair.Correlation,
-        Text = pair.Text,
+        Text = RecalibrationWording.Alike(pair),
     };
 
     private static GroupAnswer Group(GroupCalibration group) => new()
@@ -140,6 +141,6 @@ internal static class ReportMapping
         LowPercent = Percent.Of(drift.Low90),
         HighPercent = Percent.Of(drift.High90),
         Months = drift.Months,
-        Text = drift.Text,
+        Text = RecalibrationWording.Drift(drift),
     };
 }

@@ -25,7 +25,7 @@ public static class AgeWording
     public static string Feed(FeedState feed, WallClock clock)
     {
         string good = feed.LastGood is { } last ? $"It last gave weather {clock.DateAndClock(last.FetchedAt)}." : "It has given no weather yet.";
-        string refused = feed.Last is { Refusal: { } refusal } ? $" When last asked, {clock.DateAndClock(feed.Last.FetchedAt)}, it did not: {refusal}" : "";
+        string refused = feed.Last is { Refusal: { } refusal } ? $" When last asked, {clock.DateAndClock(feed.Last.FetchedAt)}, it did not: {FeedFaultWording.Sentence(refusal)}" : "";
         string gone = feed.Attribution is null ? " The operator has no such feed any more." : "";
         return good + refused + gone;
     }

@@ -17,7 +17,7 @@ public static class FeedWording
     private static string Asked(string feed, FeedFetch? last, WallClock clock) => last switch
     {
         null => $"The feed {feed} has not been asked for weather of this site yet.",
-        { Refusal: { } refusal } => $"The feed {feed} gave no weather on {clock.DateAndClock(last.FetchedAt)}. {Ended(refusal)}",
+        { Refusal: { } refusal } => $"The feed {feed} gave no weather on {clock.DateAndClock(last.FetchedAt)}. {Ended(FeedFaultWording.Sentence(refusal))}",
         _ => $"Weather of the feed {feed} came on {clock.DateAndClock(last.FetchedAt)}.",
     };
 

@@ -22,9 +22,8 @@ public sealed class AllowedReadings
         .Where(outside.ContainsKey)
         .Select(range => Note(range, outside[range].Hours, outside[range].First));
 
-    private static FeedNote Note(ReadingRange range, int hours, DateTimeOffset first) => new("outside_range",
-        $"{range.Name} outside {range.Least} to {range.Most} {range.Unit} was not kept: "
-        + $"{hours} {(hours == 1 ? "hour" : "hours, the first")} {first:yyyy-MM-dd'T'HH:mm'Z'}.");
+    private static FeedNote.OutsideRange Note(ReadingRange range, int hours, DateTimeOffset first) =>
+        new(range.Name, range.Least, range.Most, range.Unit, hours, first);
 
     private WeatherReading Of(WeatherReading reading)
     {

@@ -12,8 +12,7 @@ namespace WitherAdvisor.Loft.FeedRefresh;
 public sealed class SiteRefresh(
     ISiteStore sites, IWeatherStore weather, IFeedLog log, TimeProvider clock, CancellationToken stopping)
 {
-    private static readonly FeedAnswer.Refused Moved = new(
-        RefusalReason.WrongPlace, "The site was moved while its feed was asked: nothing was taken, and the feed has to be asked again.");
+    private static readonly FeedAnswer.Refused Moved = new(RefusalReason.WrongPlace, new FeedFault.SiteMoved());
 
     private readonly ConcurrentDictionary<(string Site, string Feed), Lazy<Task<RefreshOutcome>>> inFlight = new();
 
@@ -67,7 +66,7 @@ public sealed class SiteRefresh(
         await weather.SaveFromFeed(site, from.FeedName, analysed, foretold, from.AsOf, cancel);
         await log.Add(new(
             site, from.FeedName, from.FetchedAt, Refusal: null, all.Count, analysed.LastOrDefault()?.Time,
-            new(from.CellLatitudeDeg, from.CellLongitudeDeg, from.CellElevationM), [.. notes.Select(note => note.Text)]), cancel);
+            new(from.CellLatitudeDeg, from.CellLongitudeDeg, from.CellElevationM), notes), cancel);
         return new RefreshOutcome.Taken(
             analysed.Count, foretold.Count, all.FirstOrDefault()?.Time, all.LastOrDefault()?.Time, notes, from);
     }
@@ -77,7 +76,7 @@ public sealed class SiteRefresh(
     {
         if (isNews)
         {
-            await log.Add(new(site, feed, clock.NowInMilliseconds(), refused.Text, 0, NewestAnalysed: null, Cell: null, []), cancel);
+            await log.Add(new(site, feed, clock.NowInMilliseconds(), refused.Fault, 0, NewestAnalysed: null, Cell: null, []), cancel);
         }
 
         return new RefreshOutcome.Refused(refused);

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Readings;
 
 namespace WitherAdvisor.Loft.Records;
@@ -17,7 +18,7 @@ internal static class RecordJson
         RespectRequiredConstructorParameters = true,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatNobodyRead } },
+        TypeInfoResolver = ClosedFamilyJson.Resolver(typeof(Assumption)).WithAddedModifier(LeaveOutWhatNobodyRead),
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
     };
 

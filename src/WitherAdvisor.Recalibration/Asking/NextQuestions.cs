@@ -53,9 +53,7 @@ internal sealed class NextQuestions
     {
         double after = typical[spell].Average(wither => Variance(After(covariance, question.Answered(wither))));
         double drop = Math.Max(1 - after / before, 0);
-        return new(
-            question.Code, spell, drop, Math.Sqrt(before), Math.Sqrt(after),
-            $"On {Name(spell)} leaf: {question.What}. The coefficients leave the ready time open by ±{Math.Sqrt(before):0.0%}; one such measurement removes {drop:0.0%} of that variance.");
+        return new(question.Code, spell, drop, Math.Sqrt(before), Math.Sqrt(after));
     }
 
     /// <summary>Kalman (1960): the covariance after a measurement.</summary>
@@ -103,11 +101,4 @@ internal sealed class NextQuestions
 
     private static Matrix<double> SiteSlopes(OccasionTerms terms) => Matrix<double>.Build.Dense(
         terms.Count, FittedCoefficient.Count, (i, at) => terms.Slopes[i * OccasionTerms.Columns + at]);
-
-    private static string Name(SpellKind spell) => spell switch
-    {
-        SpellKind.Wet => "wet",
-        SpellKind.DryWindy => "dry windy",
-        _ => "ordinary",
-    };
 }

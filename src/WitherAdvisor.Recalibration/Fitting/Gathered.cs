@@ -10,9 +10,9 @@ internal sealed record Gathered(IReadOnlyList<Occasion> Occasions, LeafGroup[] G
     {
         var usable = new List<ObservedWither>();
         var leftOut = new List<LeftOut>();
-        foreach (ObservedWither outcome in Sieve.InOrder(outcomes))
+        foreach (ObservedWither outcome in Screening.InOrder(outcomes))
         {
-            if (Sieve.Reason(outcome) is { } reason)
+            if (Screening.Reason(outcome) is { } reason)
             {
                 leftOut.Add(reason);
             }

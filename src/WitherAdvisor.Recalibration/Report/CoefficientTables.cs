@@ -21,8 +21,7 @@ internal static class CoefficientTables
            let correlation = learned.Covariance[first, second] / (learned.Deviation(first) * learned.Deviation(second))
            where Math.Abs(correlation) >= HighCorrelation
            select new CorrelationWarning(
-               learned.Fitted(first).Coefficient.Name, learned.Fitted(second).Coefficient.Name, correlation,
-               $"The outcomes hardly tell apart {CoefficientWords.Subject(first)} and {CoefficientWords.Subject(second)}: {(correlation < 0 ? "more of one does as less of the other" : "they go up and down together")}."),
+               learned.Fitted(first).Coefficient.Name, learned.Fitted(second).Coefficient.Name, correlation),
     ];
 
     public static IReadOnlyList<GroupCalibration> Groups(SiteLearned learned, IReadOnlyList<Occasion> occasions, WitherCoefficients proposed)
@@ -50,11 +49,8 @@ internal static class CoefficientTables
         Coefficient coefficient = learned.Fitted(at).Coefficient;
         double removed = Math.Clamp(1 - learned.Covariance[at, at] / learned.PriorVariance(at), 0, 1);
         HowWellTold told = removed >= 0.75 ? HowWellTold.Told : removed >= 0.25 ? HowWellTold.Partly : HowWellTold.NotTold;
-        double before = coefficient.Of(current);
-        double after = coefficient.Of(proposed);
         return new(
-            coefficient.Name, coefficient.Symbol, coefficient.Unit, coefficient.Of(prior), before, after,
-            learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, told,
-            CoefficientWords.Of(at, before, after, told));
+            coefficient.Name, coefficient.Symbol, coefficient.Unit, coefficient.Of(prior), coefficient.Of(current), coefficient.Of(proposed),
+            learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, told);
     }
 }

@@ -4,5 +4,4 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="First">Name of a coefficient.</param>
 /// <param name="Second">Name of another.</param>
 /// <param name="Correlation">−1 to 1: below 0 where more of one does as less of the other.</param>
-/// <param name="Text">A sentence for people.</param>
-public sealed record CorrelationWarning(string First, string Second, double Correlation, string Text);
+public sealed record CorrelationWarning(string First, string Second, double Correlation);

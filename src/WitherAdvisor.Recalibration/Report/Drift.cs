@@ -5,5 +5,8 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="Low90">Lower end of its 90 % interval.</param>
 /// <param name="High90">Upper end.</param>
 /// <param name="Months">Stretches of thirty days that had outcomes.</param>
-/// <param name="Text">A sentence for people.</param>
-public sealed record Drift(double PerYear, double Low90, double High90, int Months, string Text);
+public sealed record Drift(double PerYear, double Low90, double High90, int Months)
+{
+    /// <summary>Whether it is more than chance may bring.</summary>
+    public bool CanBeTold => Low90 > 0 || High90 < 0;
+}

@@ -2,6 +2,5 @@ namespace WitherAdvisor.Recalibration.Report;
 
 /// <summary>An outcome that was not used.</summary>
 /// <param name="Id">Of the outcome.</param>
-/// <param name="Code">snake_case reason.</param>
-/// <param name="Text">A sentence for people.</param>
-public sealed record LeftOut(string Id, string Code, string Text);
+/// <param name="Reason">Why not.</param>
+public sealed record LeftOut(string Id, LeftOutReason Reason);

@@ -8,6 +8,5 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="VarianceDrop">Share of what the coefficients leave open of the ready time that one such measurement removes, 0 to 1.</param>
 /// <param name="ReadySpreadBefore">Standard deviation of ready time by the coefficients, as a share of the hours.</param>
 /// <param name="ReadySpreadAfter">The same after.</param>
-/// <param name="Text">A sentence for people.</param>
 public sealed record NextMeasurement(
-    string Code, SpellKind Spell, double VarianceDrop, double ReadySpreadBefore, double ReadySpreadAfter, string Text);
+    string Code, SpellKind Spell, double VarianceDrop, double ReadySpreadBefore, double ReadySpreadAfter);

@@ -32,7 +32,7 @@ internal static class ReportWriter
             CoefficientTables.Correlations(learned),
             CoefficientTables.Groups(learned, gathered.Occasions, proposed),
             holdOut,
-            VerdictWords.Of(gathered.Occasions.Count, settings.FewestOutcomes, holdOut),
+            Verdict.Of(gathered.Occasions.Count, settings.FewestOutcomes, holdOut),
             residuals,
             ResidualTables.Summaries(residuals),
             ResidualTables.Drift(residuals),

@@ -59,10 +59,7 @@ internal static class ResidualTables
 
         (double slope, double low, double high) = RobustStatistics.Trend(
             [.. stretches.Select(one => one.Year)], [.. stretches.Select(one => one.Value)]);
-        string text = low > 0 || high < 0
-            ? $"Ready times come {Math.Abs(slope):0.0%} {(slope > 0 ? "sooner" : "later")} each year than one set for all years says: leaf, loft or measuring has changed."
-            : "No drift over time can be told from chance.";
-        return new(slope, low, high, stretches.Length, text);
+        return new(slope, low, high, stretches.Length);
     }
 
     private static IEnumerable<ResidualSummary> By(

@@ -5,7 +5,7 @@ namespace WitherAdvisor.WeatherFeeds.Exchange;
 /// <summary>The feed's own words in {"error":true,"reason":"..."}.</summary>
 internal static class ErrorBody
 {
-    /// <summary>Null where the body holds no such words.</summary>
+    /// <summary>Null where the body tells of no error; empty where it gives no reason for one.</summary>
     public static string? Reason(ReadOnlyMemory<byte> body)
     {
         try
@@ -24,6 +24,6 @@ internal static class ErrorBody
         && root.TryGetProperty("error", out JsonElement error) && error.ValueKind == JsonValueKind.True
             ? root.TryGetProperty("reason", out JsonElement reason) && reason.ValueKind == JsonValueKind.String
                 ? reason.GetString()
-                : "no reason given"
+                : ""
             : null;
 }

@@ -19,7 +19,7 @@ internal sealed class FeedExchange(string feedName, FeedOptions options, IHttpCl
     {
         if (FeedAddress.Of(query, options) is not Uri address)
         {
-            return new Refused(RefusalReason.NoArchive, "This feed has no archive of past days configured.");
+            return new Refused(RefusalReason.NoArchive, new FeedFault.NoArchive());
         }
 
         try
@@ -49,7 +49,7 @@ internal sealed class FeedExchange(string feedName, FeedOptions options, IHttpCl
         }
 
         return body is null
-            ? new Refused(RefusalReason.TooLarge, $"The feed's answer is over {most} bytes.")
+            ? new Refused(RefusalReason.TooLarge, new FeedFault.OverLimit(most))
             : AnswerReader.Read(body.Value, new(
                 query, feedName, options.Attribution, options.Key, FetchedAt: now, response.Headers.Date));
     }

@@ -27,12 +27,12 @@ internal static class AnswerReader
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
-            return new Refused(RefusalReason.WrongShape, "The feed answered with a list of places; one place was asked.");
+            return new Refused(RefusalReason.WrongShape, new FeedFault.ListOfPlaces());
         }
 
         if (ErrorBody.Reason(root) is string reason)
         {
-            return new Refused(RefusalReason.BadRequest, $"The feed refused what was asked: {FeedText.Clean(reason, origin.Key)}");
+            return new Refused(RefusalReason.BadRequest, new FeedFault.QuestionRefused(FeedText.Clean(reason, origin.Key)));
         }
 
         var notes = new NoteBook();

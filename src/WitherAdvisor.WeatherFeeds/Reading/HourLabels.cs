@@ -19,13 +19,12 @@ internal static class HourLabels
         {
             if (label.ValueKind != JsonValueKind.String || !TryRead(label.GetString()!, out DateTimeOffset hour))
             {
-                return new(RefusalReason.WrongShape, $"Time {place + 1} of the feed's answer is not written as yyyy-mm-ddThh:mm.");
+                return new(RefusalReason.WrongShape, new FeedFault.TimeUnreadable(place + 1));
             }
 
             if (hour.Ticks % TimeSpan.TicksPerHour != 0)
             {
-                return new(RefusalReason.WrongZone,
-                    $"Time {place + 1} of the feed's answer is not a whole hour of GMT: labels of a half-hour zone, or no hourly values.");
+                return new(RefusalReason.WrongZone, new FeedFault.TimeNotWhole(place + 1));
             }
 
             hours[place++] = hour;

@@ -12,19 +12,18 @@ internal sealed class HourlyColumn(JsonElement hourly, JsonElement units, DateTi
         values = null;
         if (!hourly.TryGetProperty(variable.Name, out JsonElement column))
         {
-            notes.Say("missing_column", $"The feed gave no {variable.Name}: it is unknown in all hours.");
+            notes.Say(new FeedNote.MissingColumn(variable.Name));
             return null;
         }
 
         if (column.ValueKind != JsonValueKind.Array)
         {
-            return new(RefusalReason.WrongShape, $"{variable.Name} is not a list in the feed's answer.");
+            return new(RefusalReason.WrongShape, new FeedFault.NotAList(variable.Name));
         }
 
         if (column.GetArrayLength() != hours.Length)
         {
-            return new(RefusalReason.WrongShape,
-                $"The feed gave {column.GetArrayLength()} values of {variable.Name} for {hours.Length} hours: which belongs to which is unknown.");
+            return new(RefusalReason.WrongShape, new FeedFault.OtherLength(variable.Name, column.GetArrayLength(), hours.Length));
         }
 
         return Unit(variable, out Func<double, double> convert) ?? Values(variable, column, convert, out values);
@@ -35,17 +34,17 @@ internal sealed class HourlyColumn(JsonElement hourly, JsonElement units, DateTi
         convert = value => value;
         if (!units.TryGetProperty(variable.Name, out JsonElement unit) || unit.ValueKind != JsonValueKind.String)
         {
-            return new(RefusalReason.WrongUnits, $"The feed does not say in which unit {variable.Name} is.");
+            return new(RefusalReason.WrongUnits, new FeedFault.UnitUnsaid(variable.Name));
         }
 
         if (variable.From(unit.GetString()!) is not { } known)
         {
-            return new(RefusalReason.WrongUnits, $"The feed gives {variable.Name} in a unit that is not known; {variable.AskedUnit} was asked.");
+            return new(RefusalReason.WrongUnits, new FeedFault.UnitUnknown(variable.Name, variable.AskedUnit));
         }
 
         if (unit.GetString() != variable.AskedUnit)
         {
-            notes.Say("converted_units", $"{variable.Name} came in {unit.GetString()} though {variable.AskedUnit} was asked, and was converted.");
+            notes.Say(new FeedNote.ConvertedUnits(variable.Name, unit.GetString()!, variable.AskedUnit));
         }
 
         convert = known;
@@ -60,7 +59,7 @@ internal sealed class HourlyColumn(JsonElement hourly, JsonElement units, DateTi
         {
             if (cell.ValueKind is not (JsonValueKind.Number or JsonValueKind.Null))
             {
-                return new(RefusalReason.WrongShape, $"Value {place + 1} of {variable.Name} is neither a number nor null.");
+                return new(RefusalReason.WrongShape, new FeedFault.NotANumber(variable.Name, place + 1));
             }
 
             values[place] = Value(variable, cell, convert, hours[place]);
@@ -74,7 +73,7 @@ internal sealed class HourlyColumn(JsonElement hourly, JsonElement units, DateTi
     {
         if (cell.ValueKind == JsonValueKind.Null || !cell.TryGetDouble(out double raw))
         {
-            notes.Count("unknown_hours", $"{variable.Name} is unknown", hour);
+            notes.Count(new FeedNote.UnknownHours(variable.Name, 1, hour));
             return null;
         }
 
@@ -84,7 +83,7 @@ internal sealed class HourlyColumn(JsonElement hourly, JsonElement units, DateTi
             return value;
         }
 
-        notes.Count("impossible_values", $"{variable.Name} held what no weather can have and was taken as unknown", hour);
+        notes.Count(new FeedNote.ImpossibleValues(variable.Name, 1, hour));
         return null;
     }
 }

@@ -16,17 +16,17 @@ internal static class HourlyTable
         if (!Has(root, "hourly", JsonValueKind.Object, out JsonElement hourly)
             || !Has(root, "hourly_units", JsonValueKind.Object, out JsonElement units))
         {
-            return new(RefusalReason.WrongShape, "The feed's answer has no hourly values or no units for them.");
+            return new(RefusalReason.WrongShape, new FeedFault.NoHourlyValues());
         }
 
         if (!Has(hourly, "time", JsonValueKind.Array, out JsonElement labels))
         {
-            return new(RefusalReason.WrongShape, "The feed's hourly values have no times.");
+            return new(RefusalReason.WrongShape, new FeedFault.NoTimes());
         }
 
         if (!Has(units, "time", JsonValueKind.String, out JsonElement form) || form.GetString() != TimeUnit)
         {
-            return new(RefusalReason.WrongUnits, $"The feed does not write times as {TimeUnit}, which was asked.");
+            return new(RefusalReason.WrongUnits, new FeedFault.OtherTimes(TimeUnit));
         }
 
         if (HourLabels.Read(labels, out DateTimeOffset[] hours) is { } badLabel)
@@ -54,9 +54,9 @@ internal static class HourlyTable
             }
         }
 
-        if (Lacking(values) is string lacking)
+        if (Lacking(values) is { } lacking)
         {
-            return new(RefusalReason.WrongShape, $"The feed's answer has no {lacking}, without which leaf cannot be judged.");
+            return new(RefusalReason.WrongShape, lacking);
         }
 
         rows = [.. hours.Select((hour, place) => Row(hour, variable => values.GetValueOrDefault(variable)?[place]))];
@@ -64,10 +64,10 @@ internal static class HourlyTable
     }
 
     // Wind, pressure and radiation have fallbacks that say so; for these there is none.
-    private static string? Lacking(Dictionary<HourlyVariable, double?[]> values) =>
-        !values.ContainsKey(HourlyVariable.DryBulbC) ? HourlyVariable.DryBulbC.Name
-        : !values.ContainsKey(HourlyVariable.RainMm) ? HourlyVariable.RainMm.Name
-        : !values.ContainsKey(HourlyVariable.DewPointC) && !values.ContainsKey(HourlyVariable.RelativeHumidity) ? "humidity"
+    private static FeedFault? Lacking(Dictionary<HourlyVariable, double?[]> values) =>
+        !values.ContainsKey(HourlyVariable.DryBulbC) ? new FeedFault.ColumnLacking(HourlyVariable.DryBulbC.Name)
+        : !values.ContainsKey(HourlyVariable.RainMm) ? new FeedFault.ColumnLacking(HourlyVariable.RainMm.Name)
+        : !values.ContainsKey(HourlyVariable.DewPointC) && !values.ContainsKey(HourlyVariable.RelativeHumidity) ? new FeedFault.HumidityLacking()
         : null;
 
     private static WeatherReading Row(DateTimeOffset hour, Func<HourlyVariable, double?> value) => new(

@@ -23,14 +23,14 @@ internal static class JsonBody
         ReadOnlySpan<byte> start = text.Span.TrimStart(" \t\r\n"u8);
         if (start.IsEmpty)
         {
-            return new(RefusalReason.EmptyBody, "The feed's answer is empty.");
+            return new(RefusalReason.EmptyBody, new FeedFault.EmptyAnswer());
         }
 
         if (start[0] is not ((byte)'{' or (byte)'['))
         {
             return new(RefusalReason.NotJson, start[0] == (byte)'<'
-                ? "The feed answered with a web page, not with weather: a sign-in page of the network, or a wrong address."
-                : "The feed answered with text that is not JSON.");
+                ? new FeedFault.WebPage()
+                : new FeedFault.OtherText());
         }
 
         try
@@ -40,8 +40,7 @@ internal static class JsonBody
         }
         catch (JsonException broken)
         {
-            return new(RefusalReason.BrokenJson,
-                $"The feed's JSON breaks off, repeats a name, is over {MostLevels} levels deep or holds what JSON cannot, at line {broken.LineNumber + 1}, byte {broken.BytePositionInLine} of {text.Length} in all.");
+            return new(RefusalReason.BrokenJson, new FeedFault.BrokenJson(MostLevels, broken.LineNumber + 1, broken.BytePositionInLine, text.Length));
         }
     }
 

@@ -3,44 +3,29 @@ namespace WitherAdvisor.WeatherFeeds.Reading;
 /// <summary>Gathers what has to be said of an answer: one note for a kind of thing however many hours it happened in.</summary>
 internal sealed class NoteBook
 {
-    private readonly List<Entry> entries = [];
+    private readonly List<FeedNote> notes = [];
 
-    public IReadOnlyList<FeedNote> Notes => [.. entries.Select(entry => entry.Note)];
+    public IReadOnlyList<FeedNote> Notes => [.. notes];
 
-    public void Say(string code, string text) => entries.Add(new(code, text));
+    public void Say(FeedNote note) => notes.Add(note);
 
-    /// <summary>Counts an hour under a sentence without a full stop, such as "precipitation is unknown".</summary>
-    public void Count(string code, string sentence, DateTimeOffset hour)
+    /// <summary>Adds the hours of a note to those of one that says the same.</summary>
+    public void Count(FeedNote.Counted more)
     {
-        Entry? entry = entries.Find(known => known.Code == code && known.Sentence == sentence);
-        if (entry is null)
+        int place = notes.FindIndex(note => note is FeedNote.Counted counted && OfNoHour(counted) == OfNoHour(more));
+        if (place < 0)
         {
-            entries.Add(entry = new(code, sentence));
+            notes.Add(more);
+            return;
         }
 
-        entry.Add(hour);
+        var known = (FeedNote.Counted)notes[place];
+        notes[place] = known with
+        {
+            Hours = known.Hours + more.Hours,
+            First = more.First < known.First ? more.First : known.First,
+        };
     }
 
-    private sealed class Entry(string code, string sentence)
-    {
-        private DateTimeOffset first;
-        private int hours;
-
-        public string Code => code;
-
-        public string Sentence => sentence;
-
-        public FeedNote Note => new(code, hours switch
-        {
-            0 => sentence,
-            1 => $"{sentence}: the hour of {first:yyyy-MM-dd'T'HH:mm'Z'}.",
-            _ => $"{sentence}: {hours} hours, the first {first:yyyy-MM-dd'T'HH:mm'Z'}.",
-        });
-
-        public void Add(DateTimeOffset hour)
-        {
-            first = hours == 0 || hour < first ? hour : first;
-            hours++;
-        }
-    }
+    private static FeedNote.Counted OfNoHour(FeedNote.Counted note) => note with { Hours = 0, First = default };
 }

@@ -20,17 +20,17 @@ internal static class ZoneCheck
         bool hasOffset = root.TryGetProperty("utc_offset_seconds", out JsonElement offset);
         if (!hasOffset || offset.ValueKind != JsonValueKind.Number || !offset.TryGetDouble(out double seconds))
         {
-            return new(RefusalReason.WrongZone, "The feed does not say which offset its hours have (utc_offset_seconds).");
+            return new(RefusalReason.WrongZone, new FeedFault.OffsetUnsaid());
         }
 
         if (seconds != 0)
         {
-            return new(RefusalReason.WrongZone, $"Hours in GMT were asked; the feed's are {seconds:0.#} s off it.");
+            return new(RefusalReason.WrongZone, new FeedFault.OffGmt(seconds));
         }
 
         // Europe/London has offset 0 in winter, and a server that knew summer time would label summer hours by it.
         return Gmt.Contains(zone, StringComparer.Ordinal)
             ? null
-            : new(RefusalReason.WrongZone, "Hours in GMT were asked; the feed names another zone, or none.");
+            : new(RefusalReason.WrongZone, new FeedFault.OtherZone());
     }
 }

@@ -14,13 +14,9 @@ internal static class StrategyRefusal
     /// <param name="now">By our clock.</param>
     public static Refused? Of(Exception exception, Refused? lastFault, DateTimeOffset now) => exception switch
     {
-        TimeoutRejectedException timeout => new(RefusalReason.TimedOut,
-            $"No whole answer within {timeout.Timeout.TotalSeconds:0.###} s.{Before(lastFault)}"),
-        BrokenCircuitException breaker => new(RefusalReason.BreakerOpen,
-            $"The feed failed again and again and is left in peace for a while.{Before(lastFault)}", now + breaker.RetryAfter),
-        RateLimiterRejectedException => new(RefusalReason.TooBusy, "Too many fetches of this feed wait already."),
+        TimeoutRejectedException timeout => new(RefusalReason.TimedOut, new FeedFault.TookTooLong(timeout.Timeout.TotalSeconds, lastFault?.Fault)),
+        BrokenCircuitException breaker => new(RefusalReason.BreakerOpen, new FeedFault.LeftInPeace(lastFault?.Fault), now + breaker.RetryAfter),
+        RateLimiterRejectedException => new(RefusalReason.TooBusy, new FeedFault.TooManyWait()),
         _ => null,
     };
-
-    private static string Before(Refused? fault) => fault is null ? "" : $" Before that: {fault.Text}";
 }

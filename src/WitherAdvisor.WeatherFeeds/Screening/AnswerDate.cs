@@ -14,18 +14,15 @@ internal static class AnswerDate
         TimeSpan? age = origin.FetchedAt - origin.DatedAt;
         if (age > Tolerance)
         {
-            notes.Say("old_answer",
-                $"The answer is dated {Words(age.Value)} before it came: an old one was kept on the way, or a clock is wrong. Hours after its date count as foretold.");
+            notes.Say(new FeedNote.OldAnswer(age.Value));
             return origin.DatedAt!.Value;
         }
 
         if (age < -Tolerance)
         {
-            notes.Say("clock_differs", $"The answer is dated {Words(-age.Value)} after our clock: one of the clocks is wrong.");
+            notes.Say(new FeedNote.ClockDiffers(-age.Value));
         }
 
         return origin.FetchedAt;
     }
-
-    private static string Words(TimeSpan time) => time < TimeSpan.FromHours(2) ? $"{time.TotalMinutes:0} min" : $"{time.TotalHours:0} h";
 }

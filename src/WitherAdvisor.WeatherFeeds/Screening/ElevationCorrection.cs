@@ -37,20 +37,19 @@ internal sealed class ElevationCorrection
         lift = null;
         if (cellM is not double fromM)
         {
-            notes.Say("unknown_elevation", "The feed does not say for which elevation its values are: they were taken as those of the site.");
+            notes.Say(new FeedNote.UnknownElevation());
             return null;
         }
 
         double upM = siteM - fromM;
         if (Math.Abs(upM) > MostM)
         {
-            return new(RefusalReason.WrongPlace, $"The feed's values are for {fromM:0} m, the site is at {siteM:0} m.");
+            return new(RefusalReason.WrongPlace, new FeedFault.OtherElevation(fromM, siteM));
         }
 
         if (Math.Abs(upM) > NothingM)
         {
-            notes.Say("corrected_elevation",
-                $"The feed's values are for {fromM:0} m, the site is at {siteM:0} m: temperatures were moved by {-LapseKPerM * upM:0.0} K (6.5 K/km), relative humidity kept, pressure scaled as in the standard atmosphere.");
+            notes.Say(new FeedNote.CorrectedElevation(fromM, siteM, -LapseKPerM * upM));
             lift = new(fromM, siteM);
         }
 

@@ -28,18 +28,18 @@ internal sealed record GridCell(double LatitudeDeg, double LongitudeDeg, double?
         cell = Nowhere;
         if (Number(root, "latitude") is not double latitudeDeg || Number(root, "longitude") is not double longitudeDeg)
         {
-            return new(RefusalReason.WrongShape, "The feed does not say of which place its weather is.");
+            return new(RefusalReason.WrongShape, new FeedFault.PlaceUnsaid());
         }
 
         double awayKm = Distance.Km(query.LatitudeDeg, query.LongitudeDeg, latitudeDeg, longitudeDeg);
         if (!(awayKm <= FarthestKm))
         {
-            return new(RefusalReason.WrongPlace, $"The feed's weather is of a place {awayKm:0} km from the site.");
+            return new(RefusalReason.WrongPlace, new FeedFault.OtherPlace(awayKm));
         }
 
         if (awayKm > FarKm)
         {
-            notes.Say("far_cell", $"The weather is of a place {awayKm:0} km from the site.");
+            notes.Say(new FeedNote.FarCell(awayKm));
         }
 
         double? elevationM = Number(root, "elevation");

@@ -10,7 +10,7 @@ internal static class HourOrder
     {
         if (rows.Zip(rows.Skip(1)).Any(pair => pair.First.Time > pair.Second.Time))
         {
-            notes.Say("unsorted_hours", "The feed's hours were not in the order of time; they were put in order.");
+            notes.Say(new FeedNote.UnsortedHours());
         }
 
         return [.. rows.GroupBy(row => row.Time).OrderBy(hour => hour.Key).Select(hour => One([.. hour], notes))];
@@ -23,7 +23,7 @@ internal static class HourOrder
             return rows[0];
         }
 
-        notes.Count("repeated_hours", "An hour came more than once", rows[0].Time);
+        notes.Count(new FeedNote.RepeatedHours(1, rows[0].Time));
         return new(
             rows[0].Time,
             DryBulbC: Agreed(rows, row => row.DryBulbC, HourlyVariable.DryBulbC, notes),
@@ -42,8 +42,7 @@ internal static class HourOrder
         List<double?> known = [.. rows.Select(value).Where(some => some is not null).Distinct()];
         if (known.Count > 1)
         {
-            notes.Count("contradicting_hours",
-                $"{variable.Name} came with different values for one hour and was taken as unknown", rows[0].Time);
+            notes.Count(new FeedNote.ContradictingHours(variable.Name, 1, rows[0].Time));
         }
 
         return known.Count == 1 ? known[0] : null;

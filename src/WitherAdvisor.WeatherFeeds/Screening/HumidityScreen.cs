@@ -31,11 +31,9 @@ internal static class HumidityScreen
         }
 
         bool rounding = overK <= MostOverDryBulbK;
-        notes.Count(
-            rounding ? "clamped_dew_point" : "refused_dew_point",
-            rounding ? "The dew point stood a little over the dry bulb and was set to it"
-                : $"The dew point stood over {MostOverDryBulbK} K above the dry bulb and was taken as unknown",
-            hour.Time);
+        notes.Count(rounding
+            ? new FeedNote.ClampedDewPoint(1, hour.Time)
+            : new FeedNote.RefusedDewPoint(MostOverDryBulbK, 1, hour.Time));
         return rounding ? hour.DryBulbC : null;
     }
 
@@ -46,7 +44,7 @@ internal static class HumidityScreen
             return hour.RelativeHumidity;
         }
 
-        notes.Count("clamped_humidity", "The relative humidity stood a little over 100 % and was set to it", hour.Time);
+        notes.Count(new FeedNote.ClampedHumidity(1, hour.Time));
         return 1;
     }
 }

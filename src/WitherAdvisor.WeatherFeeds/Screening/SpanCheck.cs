@@ -17,13 +17,12 @@ internal static class SpanCheck
     {
         if (!readings.Exists(hour => asked.Holds(hour.Time) && hour.DryBulbC is not null))
         {
-            return new(RefusalReason.NoUsableHours,
-                $"None of the hours from {Label(asked.First)} to {Label(asked.Last)} came with a temperature.");
+            return new(RefusalReason.NoUsableHours, new FeedFault.NoUsableHours(asked.First, asked.Last));
         }
 
         // Labelled every three hours, a sum "of the hour before" may be one of three: nothing tells.
         bool sparse = readings.Count > 2 && readings.Zip(readings.Skip(1)).All(pair => pair.Second.Time - pair.First.Time > Hour);
-        return sparse ? new(RefusalReason.WrongShape, "The feed's values are not hourly.") : null;
+        return sparse ? new(RefusalReason.WrongShape, new FeedFault.NotHourly()) : null;
     }
 
     /// <summary>Hours more than a day outside were not asked by any clock; a day is left for clocks that differ by one.</summary>
@@ -31,7 +30,7 @@ internal static class SpanCheck
     {
         foreach (WeatherReading hour in readings.Where(hour => !Near(hour, asked)))
         {
-            notes.Count("outside_hours", "Hours far outside those asked for were left out", hour.Time);
+            notes.Count(new FeedNote.OutsideHours(1, hour.Time));
         }
 
         return readings.FindAll(hour => Near(hour, asked));
@@ -44,13 +43,13 @@ internal static class SpanCheck
         {
             if (!came.Contains(hour))
             {
-                notes.Count("missing_hours", "Nothing is known of hours that were asked for", hour);
+                notes.Count(new FeedNote.MissingHours(1, hour));
             }
         }
 
         if (origin.Query.Span is FeedSpan.Around && readings[^1].Time <= origin.FetchedAt)
         {
-            notes.Say("past_only", $"The feed gave no hour after {Label(origin.FetchedAt)}: nothing is foretold.");
+            notes.Say(new FeedNote.PastOnly(origin.FetchedAt));
         }
     }
 
@@ -62,13 +61,10 @@ internal static class SpanCheck
             != AskedHours.Of(origin.Query.Span, origin.FetchedAt + TimeSpan.FromMinutes(10));
         if (shift.Duration() >= Day && came.Last - asked.Last == shift && !aroundMidnight)
         {
-            notes.Say("shifted_days",
-                $"The feed's days are {shift.TotalDays:+0;-0} of those asked for: its clock or ours is off, or an old answer was kept on the way.");
+            notes.Say(new FeedNote.ShiftedDays(shift.TotalDays));
         }
     }
 
     private static bool Near(WeatherReading hour, AskedHours asked) =>
         hour.Time >= asked.First - Day && hour.Time <= asked.Last + Day;
-
-    private static string Label(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mm'Z'");
 }

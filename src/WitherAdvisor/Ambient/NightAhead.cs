@@ -39,7 +39,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int held = Hold(air, last);
         return air[0] is null
             ? new(null, [], false)
-            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast), Said(unknown, air.Length, fromDayBefore, held)], false);
+            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)], false);
     }
 
     private static int FillFromDayBefore(AirState?[] air, HourlySeries series, DateTimeOffset loadedAt)
@@ -89,17 +89,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
     {
         if (moved.IsMoved)
         {
-            yield return new("forecast_moved",
-                $"The air read last was not the air foretold: the forecast was moved by {moved.DryBulbK:+0.0;−0.0;0.0} K, its dew point by {moved.DewPointK:+0.0;−0.0;0.0} K, wearing off by half every {MovedForecast.HalvesInH:0} h.");
+            yield return new Assumption.ForecastMoved(moved.DryBulbK, moved.DewPointK, MovedForecast.HalvesInH);
         }
-    }
-
-    private static Assumption Said(int unknown, int hours, int fromDayBefore, int held)
-    {
-        string dayBefore = fromDayBefore > 0 ? $" {fromDayBefore} taken from the same hour of the day before;" : "";
-        string heldOn = held > 0 ? $" {held} held at the air last known;" : "";
-        return new(
-            "air_not_foretold",
-            $"Ambient air is not foretold for {unknown} of the {hours} hours that the wither may last:{dayBefore}{heldOn} ready times are less sure.");
     }
 }

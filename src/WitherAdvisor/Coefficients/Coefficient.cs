@@ -8,7 +8,6 @@ namespace WitherAdvisor.Coefficients;
 /// <param name="High">Highest sensible value.</param>
 /// <param name="Status">How well it is founded.</param>
 /// <param name="Source">Where the default is from.</param>
-/// <param name="Effect">What it does, in a sentence.</param>
 /// <param name="Of">Its value in a set.</param>
 /// <param name="With">A set with another value of it.</param>
 public sealed record Coefficient(
@@ -19,7 +18,6 @@ public sealed record Coefficient(
     double High,
     CoefficientStatus Status,
     string Source,
-    string Effect,
     Func<WitherCoefficients, double> Of,
     Func<WitherCoefficients, double, WitherCoefficients> With)
 {

@@ -11,10 +11,6 @@ namespace WitherAdvisor.Review;
 internal sealed class ReviewedDays
 {
     private const int HoursInDay = 24;
-    private const string TooLittleRain = "rain of too few of its hours is known";
-    private const string TooLittleAir = "the air of too few of its hours is known";
-    private const string TooLittleDaylight = "air and wind of too few of its daylight hours are known";
-    private const string TooShort = "rain is known for less than three days before it ends";
 
     private readonly LeafHistory history;
     private readonly ToldHours told;
@@ -46,21 +42,21 @@ internal sealed class ReviewedDays
         RainSum rain = RainSum.UpTo(history.Series.Rain, end, HoursInDay);
         bool tellsOfSoil = HistoryGaps.UpTo(history.Series, end).TellsOfSoil;
         ValueStanding standing = told.LeastSure(end, HoursInDay);
-        ReviewValue Value(double? value, string otherwise) =>
+        ReviewValue Value(double? value, WhyUnknown otherwise) =>
             value is double known ? ReviewValue.Known(known, standing) : ReviewValue.Unknown(otherwise);
         JudgedDay verdict = judged[day];
         return new(
             told.Grid.InstantOf(end - HoursInDay),
             told.Grid.InstantOf(end),
             told.Grid.InstantOf(end) > now,
-            Value(rain.Mm, TooLittleRain),
+            Value(rain.Mm, WhyUnknown.RainOfDay),
             rain.FallenMm,
             rain.KnownShare * HoursInDay,
-            Value(IsAirKnown(end) ? ReferenceMm(end) : null, TooLittleAir),
-            Value(tellsOfSoil ? stress.DepletionMm[day] : null, TooShort),
-            Value(tellsOfSoil ? stress.Mean[day] : null, TooShort),
+            Value(IsAirKnown(end) ? ReferenceMm(end) : null, WhyUnknown.AirOfDay),
+            Value(tellsOfSoil ? stress.DepletionMm[day] : null, WhyUnknown.ThreeDaysOfRain),
+            Value(tellsOfSoil ? stress.Mean[day] : null, WhyUnknown.ThreeDaysOfRain),
             stress.Error[day],
-            Value(power.MeanOf(day), TooLittleDaylight),
+            Value(power.MeanOf(day), WhyUnknown.DaylightOfDay),
             new(verdict.ToSpell(stress.Error[day]), verdict.Numbers.RainOnLeafKgPerKg, verdict.Verdict.Reason));
     }
 

@@ -8,7 +8,6 @@ namespace WitherAdvisor.Review;
 internal static class ReviewedHours
 {
     private const int HoursInDay = 24;
-    private const string TooLittleRain = "rain of less than half of the 24 hours before is known, or no air at all";
 
     public static IEnumerable<ReviewHour> Of(
         LeafHistory history, ToldHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
@@ -18,7 +17,7 @@ internal static class ReviewedHours
         {
             ReviewValue onLeaf = HistoryGaps.UpTo(history.Series, hour).TellsOfLeaf
                 ? ReviewValue.Known(carried[hour], told.LeastSure(hour, HoursInDay))
-                : ReviewValue.Unknown(TooLittleRain);
+                : ReviewValue.Unknown(WhyUnknown.WeatherBefore);
             yield return told.At(hour, now, onLeaf);
         }
     }

@@ -11,8 +11,6 @@ namespace WitherAdvisor.Review;
 /// <param name="told">The same hours, with what was foretold where nobody read.</param>
 internal sealed class ToldHours(HourlySeries read, HourlySeries told)
 {
-    private const string Untold = "nobody read or foretold it";
-
     public HourGrid Grid => told.Grid;
 
     /// <summary>Of weather made one, on a grid.</summary>
@@ -29,7 +27,7 @@ internal sealed class ToldHours(HourlySeries read, HourlySeries told)
     {
         DateTimeOffset time = Grid.InstantOf(hour);
         AirState? air = told.AirAt(time);
-        ReviewValue Of(double? value) => value is double known ? ReviewValue.Known(known, Air(hour)) : ReviewValue.Unknown(Untold);
+        ReviewValue Of(double? value) => value is double known ? ReviewValue.Known(known, Air(hour)) : ReviewValue.Unknown(WhyUnknown.Untold);
         return new(
             time,
             time > now,
@@ -37,7 +35,7 @@ internal sealed class ToldHours(HourlySeries read, HourlySeries told)
             Of(air?.DewPointC),
             Of(air?.WetBulbC),
             Of(air?.HygrometricDifferenceK),
-            told.RainMm(hour) is double rainMm ? ReviewValue.Known(rainMm, Rain(hour)) : ReviewValue.Unknown(Untold),
+            told.RainMm(hour) is double rainMm ? ReviewValue.Known(rainMm, Rain(hour)) : ReviewValue.Unknown(WhyUnknown.Untold),
             Known(told.WindMPerS[hour], Wind(hour)),
             surfaceWaterKgPerKg);
     }
@@ -96,5 +94,5 @@ internal sealed class ToldHours(HourlySeries read, HourlySeries told)
         : ValueStanding.Foretold;
 
     private static ReviewValue Known(double value, ValueStanding standing) =>
-        double.IsNaN(value) ? ReviewValue.Unknown(Untold) : ReviewValue.Known(value, standing);
+        double.IsNaN(value) ? ReviewValue.Unknown(WhyUnknown.Untold) : ReviewValue.Known(value, standing);
 }

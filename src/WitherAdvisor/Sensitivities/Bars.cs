@@ -1,11 +1,11 @@
 namespace WitherAdvisor.Sensitivities;
 
-/// <summary>Makes bars, and says why an end of one has no hours.</summary>
+/// <summary>Makes bars.</summary>
 internal static class Bars
 {
     public static SensitivityBar Of(
         string code, SensitivityReach reach, string unit, (double Low, double Planned, double High) values,
         double plannedHours, double? hoursAtLow, double? hoursAtHigh, int lastHour) => new(
         code, reach, unit, values.Low, values.Planned, values.High, plannedHours, hoursAtLow, hoursAtHigh,
-        hoursAtLow is null || hoursAtHigh is null ? $"The target is not reached within the {lastHour} h that the air is looked at for." : null);
+        hoursAtLow is null || hoursAtHigh is null ? lastHour : null);
 }

@@ -10,7 +10,7 @@ namespace WitherAdvisor.Sensitivities;
 /// <param name="PlannedHours">Hours from loading to target at the planned value.</param>
 /// <param name="HoursAtLow">The same at the low value; null where the target is not reached.</param>
 /// <param name="HoursAtHigh">The same at the high value; null likewise.</param>
-/// <param name="NotReached">Why an end has no hours; null where both have.</param>
+/// <param name="NotReachedWithinHours">Where an end has no hours: for how long the air was looked at; null where both have.</param>
 public sealed record SensitivityBar(
     string Code,
     SensitivityReach Reach,
@@ -21,7 +21,7 @@ public sealed record SensitivityBar(
     double PlannedHours,
     double? HoursAtLow,
     double? HoursAtHigh,
-    string? NotReached)
+    int? NotReachedWithinHours)
 {
     /// <summary>Hours at the low value, less those of the plan.</summary>
     public double? ChangeAtLowHours => HoursAtLow - PlannedHours;

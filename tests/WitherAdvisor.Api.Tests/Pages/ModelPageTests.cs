@@ -18,8 +18,8 @@ public sealed class ModelPageTests : IDisposable
         string page = PageText.Read(html);
 
         Assert.Contains("What the numbers rest on", page, StringComparison.Ordinal);
-        Assert.All(Unknown.All, unknown => Assert.Contains(unknown.Text, page, StringComparison.Ordinal));
-        Assert.All(ModelConstants.All, constant => Assert.Contains(constant.Meaning, page, StringComparison.Ordinal));
+        Assert.All(Unknown.All, unknown => Assert.Contains(UnknownWording.Text(unknown.Code), page, StringComparison.Ordinal));
+        Assert.All(ModelConstants.All, constant => Assert.Contains(ConstantWording.Meaning(constant.Code), page, StringComparison.Ordinal));
         Assert.Contains("id=\"tornado-rain-wet-title\"", html, StringComparison.Ordinal);
         Assert.Contains("id=\"tornado-dry-windy-title\"", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);

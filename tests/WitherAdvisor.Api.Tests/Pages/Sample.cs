@@ -11,6 +11,7 @@ using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
 using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
 
@@ -39,7 +40,7 @@ internal static class Sample
         new Estimate(0.20, 0.06, EstimateOrigin.FromWeather, [new("rain", 0.17), new("dew", 0.03)]),
         new Estimate(0.80, 0.012, EstimateOrigin.FromWeather, [new("wet_season", 0.80), new("drought", 0.0)]),
         new Spell(SpellKind.Wet, 61, 118, 1.0, 0.04, 0.4, 2.1),
-        [new("no_radiation", "No measured radiation: rainy hours were taken as overcast.")]);
+        [new Assumption.NoRadiation(72)]);
 
     public static IReadOnlyList<AirSetting> Settings { get; } = [.. Enumerable.Range(0, 13).Select(Setting)];
 
@@ -59,7 +60,7 @@ internal static class Sample
             new WeighingCheck(9, 640, 604, 688, 5.44, new(11.1, -2.0), new(null, null)),
         ],
         [new LimitNotice(LimitKind.Spread, 0.03, 0.027), new LimitNotice(LimitKind.WantedHygrometricDifference, 7.2, 9.0)],
-        [new Relief(ReliefKind.RollLater, 1.5)], Leaf, [new("no_forecast", "No forecast was given: tonight was taken like the last night.")], "defaults-1", 1840);
+        [new Relief(ReliefKind.RollLater, 1.5)], Leaf, [new Assumption.AirNotForetold(11, 12, 11, 0)], "defaults-1", 1840);
 
     public static AdviceOutcome.CannotAdvise Refused { get; } = new(
         [new LimitNotice(LimitKind.LongestTimeSincePlucking, 24, 27.3), new LimitNotice(LimitKind.PlenumDryBulb, 35, 35)],

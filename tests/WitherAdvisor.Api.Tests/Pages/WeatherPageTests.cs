@@ -5,6 +5,7 @@ using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.WeatherFeeds;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -110,7 +111,7 @@ public sealed class WeatherPageTests : IDisposable
         ISiteStore sites = host.Services.GetRequiredService<ISiteStore>();
         await sites.PutSite((await sites.FindSite("invented-hill", Cancel))! with { Feed = "hill-feed" }, Cancel);
         await host.Services.GetRequiredService<IFeedLog>().Add(
-            new("invented-hill", "hill-feed", Sample.LoadedAt.AddHours(-1), "The feed did not answer.", 0, null, null, []), Cancel);
+            new("invented-hill", "hill-feed", Sample.LoadedAt.AddHours(-1), new FeedFault.SaidThen("The feed did not answer."), 0, null, null, []), Cancel);
 
         string page = PageText.Read(await host.Page(Weather));
 

@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Tests.Testing;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings;
+using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Api.Tests.Weather;
 
@@ -69,16 +70,18 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
         ISiteStore sites = scope.ServiceProvider.GetRequiredService<ISiteStore>();
         await sites.PutSite((await sites.FindSite(loft.Site, Cancel))! with { Feed = "gone-feed" }, Cancel);
         IFeedLog log = scope.ServiceProvider.GetRequiredService<IFeedLog>();
-        await log.Add(new(loft.Site, "gone-feed", Loaded.AddHours(-5), null, 300, Loaded.AddHours(-6), null, ["Wind was missing."]), Cancel);
-        await log.Add(new(loft.Site, "gone-feed", Loaded.AddHours(-1), "The feed did not answer.", 0, null, null, []), Cancel);
+        await log.Add(new(loft.Site, "gone-feed", Loaded.AddHours(-5), null, 300, Loaded.AddHours(-6), null, [new FeedNote.MissingColumn("wind_speed_10m"), new FeedNote.SaidThen("Wind was missing.")]), Cancel);
+        await log.Add(new(loft.Site, "gone-feed", Loaded.AddHours(-1), new FeedFault.TookTooLong(30, null), 0, null, null, []), Cancel);
 
         JsonNode feed = (await loft.Caller.Get($"{loft.Path}/weather/review?at={At}")).Expect(200).Json["feed"]!;
 
         Assert.Equal("gone-feed", (string)feed["name"]!);
         Assert.Null(feed["attribution"]);
-        Assert.Equal("The feed did not answer.", (string)feed["last_refusal"]!);
+        Assert.Equal("No whole answer within 30 s.", (string)feed["last_refusal"]!);
         Assert.Equal("2026-03-01T08:00:00+05:30", (string)feed["last_good_at"]!);
-        Assert.Equal("Wind was missing.", (string)feed["notes"]![0]!);
+        Assert.Equal(
+            ["The feed gave no wind_speed_10m: it is unknown in all hours.", "Wind was missing."],
+            feed["notes"]!.AsArray().Select(note => (string)note!));
     }
 
     [Fact]

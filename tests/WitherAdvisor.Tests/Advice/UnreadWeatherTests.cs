@@ -35,12 +35,9 @@ public sealed class UnreadWeatherTests
         DateTimeOffset newest = LoadedAt.AddHours(-ageH);
         IReadOnlyList<WeatherReading> read = [.. Read.Where(reading => reading.Time < newest), Dry[0] with { Time = newest }];
 
-        Assumption[] said = [.. Advise(read, Ahead).Assumptions.Where(assumption => assumption.Code == "weather_stale")];
-
-        Assert.Equal(stale, said.Length == 1);
-        Assert.All(said, assumption => Assert.StartsWith(
-            FormattableString.Invariant($"Nothing was read in the {ageH:0.#} h before loading: nothing was foretold for those hours either."),
-            assumption.Text, StringComparison.Ordinal));
+        Assert.Equal<Assumption>(
+            stale ? [new Assumption.WeatherStale(ageH, 0)] : [],
+            Advise(read, Ahead).Assumptions.OfType<Assumption.WeatherStale>());
     }
 
     [Fact]
@@ -48,17 +45,8 @@ public sealed class UnreadWeatherTests
     {
         AdviceOutcome advice = Advise(ReadUntil(4), [.. Rainy(5, 13), .. Ahead]);
 
-        Assert.StartsWith(
-            "Nothing was read in the 9 h before loading: what was foretold was taken for 9 of those hours.",
-            Assert.Single(advice.Assumptions).Text, StringComparison.Ordinal);
+        Assert.Equal([new Assumption.WeatherStale(9, 9)], advice.Assumptions);
         Assert.True(advice.Leaf!.SurfaceWaterKgPerKg.Value > Advise(Read, Ahead).Leaf!.SurfaceWaterKgPerKg.Value + 0.05);
-    }
-
-    [Fact]
-    public void The_stale_answer_asks_for_the_readings_that_would_help_most()
-    {
-        Assert.Contains("Dry bulb and wet bulb", Said(Advise(ReadUntil(4), Ahead), "weather_stale"), StringComparison.Ordinal);
-        Assert.Contains("Dry bulb and wet bulb", Said(Advise([], Ahead), "no_history"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,9 +99,7 @@ public sealed class UnreadWeatherTests
 
         AdviceOutcome advice = Advise(noWind, [.. Hours(-71, 13), .. Ahead]);
 
-        Assert.Equal(
-            "Before loading, what was foretold was taken where nothing was read: wind 85 h.",
-            Assert.Single(advice.Assumptions, assumption => assumption.Code == "foretold_taken").Text);
+        Assert.Equal(new Assumption.ForetoldTaken(0, 0, 0, 85, 0), Said<Assumption.ForetoldTaken>(advice));
         Assert.DoesNotContain(advice.Assumptions, assumption => assumption.Code == "no_wind");
     }
 
@@ -123,8 +109,7 @@ public sealed class UnreadWeatherTests
         IReadOnlyList<WeatherReading> noHumidity = [.. Read.Select(reading => reading with { DewPointC = null })];
         IEnumerable<WeatherReading> foretold = Hours(-71, 13).Select(reading => reading with { DewPointC = null, RelativeHumidity = 0.5 });
 
-        Assert.Contains(
-            "72 of the 72 hours", Said(Advise(noHumidity, [.. foretold, .. Ahead]), "air_unknown"), StringComparison.Ordinal);
+        Assert.Equal(72, Said<Assumption.AirUnknown>(Advise(noHumidity, [.. foretold, .. Ahead])).UnknownHours);
     }
 
     [Fact]
@@ -132,7 +117,7 @@ public sealed class UnreadWeatherTests
     {
         IReadOnlyList<WeatherReading> read = [.. ReadUntil(4), new(LoadedAt, DryBulbC: -9999, RainMm: -9999)];
 
-        Assert.StartsWith("Nothing was read in the 9 h", Said(Advise(read, [.. Hours(5, 13), .. Ahead]), "weather_stale"), StringComparison.Ordinal);
+        Assert.Equal(9, Said<Assumption.WeatherStale>(Advise(read, [.. Hours(5, 13), .. Ahead])).AgeHours);
     }
 
     [Fact]
@@ -140,7 +125,7 @@ public sealed class UnreadWeatherTests
     {
         IReadOnlyList<WeatherReading> read = [.. ReadUntil(4), new(LoadedAt, WindMPerS: 2)];
 
-        Assert.StartsWith("Nothing was read in the 9 h", Said(Advise(read, Ahead), "weather_stale"), StringComparison.Ordinal);
+        Assert.Equal(9, Said<Assumption.WeatherStale>(Advise(read, Ahead)).AgeHours);
     }
 
     [Fact]
@@ -148,9 +133,7 @@ public sealed class UnreadWeatherTests
     {
         AdviceOutcome advice = Advise([], [.. Hours(-24, 13), .. Ahead]);
 
-        Assert.StartsWith(
-            "Nothing was read before loading: what was foretold was taken for 38 of those hours.",
-            Said(advice, "weather_stale"), StringComparison.Ordinal);
+        Assert.Equal(new Assumption.WeatherStale(null, 38), Said<Assumption.WeatherStale>(advice));
     }
 
     [Fact]
@@ -189,8 +172,8 @@ public sealed class UnreadWeatherTests
                 new LeafLabel("Invented", "7", null, null, null), InventedDays.At(8), InventedDays.At(12), LoadedAt, 1100),
             read, gauge ?? [], foretold, new WitherCoefficients()));
 
-    private static string Said(AdviceOutcome advice, string code) =>
-        Assert.Single(advice.Assumptions, assumption => assumption.Code == code).Text;
+    private static T Said<T>(AdviceOutcome advice)
+        where T : Assumption => Assert.Single(advice.Assumptions.OfType<T>());
 
     private static void AssertSame(AdviceOutcome wanted, AdviceOutcome found) => Assert.Equivalent(wanted, found, strict: true);
 }

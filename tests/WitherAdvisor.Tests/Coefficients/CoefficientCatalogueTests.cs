@@ -37,14 +37,13 @@ public sealed class CoefficientCatalogueTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void It_says_what_it_is_in_words(string name)
+    public void It_says_what_it_is_and_where_it_is_from(string name)
     {
         Coefficient coefficient = Named(name);
 
         Assert.NotEmpty(coefficient.Symbol);
         Assert.NotEmpty(coefficient.Unit);
         Assert.EndsWith(".", coefficient.Source, StringComparison.Ordinal);
-        Assert.EndsWith(".", coefficient.Effect, StringComparison.Ordinal);
     }
 
     private static Coefficient Named(string name) => CoefficientCatalogue.All.Single(coefficient => coefficient.Name == name);

@@ -13,6 +13,7 @@ public sealed class RegressionPinTests
     private static readonly JsonSerializerOptions Written = new()
     {
         NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.AllowNamedFloatingPointLiterals,
+        Converters = { new AssumptionJson() },
     };
 
     public static TheoryData<string> Names => [.. PinnedAnswers.All.Keys];

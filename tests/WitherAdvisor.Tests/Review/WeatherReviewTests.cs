@@ -76,7 +76,7 @@ public sealed class WeatherReviewTests
         ReviewHour unknown = At(review, InventedDays.At(23));
         Assert.Null(unknown.DryBulbC.Value);
         Assert.Null(unknown.RainMm.Value);
-        Assert.NotEmpty(unknown.RainMm.Reason!);
+        Assert.Equal(WhyUnknown.Untold, unknown.RainMm.Reason);
     }
 
     [Fact]

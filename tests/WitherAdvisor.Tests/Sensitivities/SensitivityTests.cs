@@ -144,7 +144,7 @@ public sealed class SensitivityTests(ITestOutputHelper output)
         Assert.Equal("skin_conductance", first.Code);
         Assert.Null(first.HoursAtLow);
         Assert.Null(first.WidthHours);
-        Assert.Contains("not reached", first.NotReached, StringComparison.Ordinal);
+        Assert.Equal(27, first.NotReachedWithinHours);
         Assert.NotNull(first.HoursAtHigh);
     }
 

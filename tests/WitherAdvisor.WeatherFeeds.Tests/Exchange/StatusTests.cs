@@ -28,7 +28,7 @@ public sealed class StatusTests
         using var server = new FeedServer(FeedServer.Status(status));
         using var feed = new Feed(server.Url);
 
-        Assert.Contains($"{status}", Expect.Refusal(RefusalReason.ServerFault, await feed.Fetch()).Text, StringComparison.Ordinal);
+        Assert.Equal(new FeedFault.FeedFailed(status, null), Expect.Refusal(RefusalReason.ServerFault, await feed.Fetch()).Fault);
         Assert.Equal(3, server.Requests.Count);
     }
 
@@ -40,7 +40,7 @@ public sealed class StatusTests
 
         FeedAnswer.Refused refused = Expect.Refusal(RefusalReason.BadRequest, await feed.Fetch());
 
-        Assert.Contains("Past days is invalid. Allowed range 0 to 93. Given 94.", refused.Text, StringComparison.Ordinal);
+        Assert.Equal(new FeedFault.QuestionRefused("Past days is invalid. Allowed range 0 to 93. Given 94."), refused.Fault);
         Assert.Single(server.Requests);
     }
 
@@ -77,7 +77,7 @@ public sealed class StatusTests
 
         Assert.Empty(elsewhere.Requests);
         Assert.Single(server.Requests);
-        Assert.DoesNotContain("secret", refused.Text, StringComparison.Ordinal);
+        Assert.Equal(new FeedFault.PointsElsewhere(Elsewhere.Host, new Uri(elsewhere.Url).Host), refused.Fault);
     }
 
     [Fact]
@@ -86,8 +86,9 @@ public sealed class StatusTests
         using var server = new FeedServer(FeedServer.Status(302).WithHeader("Location", "/v2/forecast"), FeedServer.Good());
         using var feed = new Feed(server.Url);
 
-        Expect.Refusal(RefusalReason.Redirected, await feed.Fetch());
-
+        Assert.Equal(
+            new FeedFault.PointsElsewhere(Elsewhere.Path, null),
+            Expect.Refusal(RefusalReason.Redirected, await feed.Fetch()).Fault);
         Assert.Single(server.Requests);
     }
 
@@ -98,7 +99,7 @@ public sealed class StatusTests
         using var server = new FeedServer(FeedServer.Json($$"""{"reason":"{{reason}}","error":true}""", 400));
         using var feed = new Feed(server.Url, ("Key", "hush&hush"), ("KeyQueryParameter", "apikey"));
 
-        string text = Expect.Refusal(RefusalReason.BadRequest, await feed.Fetch()).Text;
+        string text = Assert.IsType<FeedFault.QuestionRefused>(Expect.Refusal(RefusalReason.BadRequest, await feed.Fetch()).Fault).Said!;
 
         Assert.Contains("bad  key *** or *** xxx", text, StringComparison.Ordinal);
         Assert.DoesNotContain("hush", text, StringComparison.Ordinal);

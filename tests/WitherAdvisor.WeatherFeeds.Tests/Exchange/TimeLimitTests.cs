@@ -49,7 +49,7 @@ public sealed class TimeLimitTests
         Assert.False(fetch.IsCompleted);
         feed.Clock.Advance(TimeSpan.FromSeconds(5));
 
-        Assert.Contains("25 s", Expect.Refusal(RefusalReason.TimedOut, await fetch).Text, StringComparison.Ordinal);
+        Assert.Equal(25, Assert.IsType<FeedFault.TookTooLong>(Expect.Refusal(RefusalReason.TimedOut, await fetch).Fault).WithinSeconds);
         Assert.Equal(FeedFixture.FetchedAt.AddSeconds(25), feed.Clock.GetUtcNow());
     }
 
@@ -80,7 +80,9 @@ public sealed class TimeLimitTests
         await server.Arrival();
         feed.Clock.Advance(TimeSpan.FromSeconds(30));
 
-        Assert.Contains("503", Expect.Refusal(RefusalReason.TimedOut, await fetch).Text, StringComparison.Ordinal);
+        Assert.Equal(
+            new FeedFault.FeedFailed(503, null),
+            Assert.IsType<FeedFault.TookTooLong>(Expect.Refusal(RefusalReason.TimedOut, await fetch).Fault).Before);
     }
 
     [Fact]

@@ -71,7 +71,7 @@ public sealed class TooManyRequestsTests
         FeedAnswer.Refused refused = Expect.Refusal(RefusalReason.TooManyRequests, await feed.Fetch());
 
         Assert.Equal(DateTimeOffset.Parse(again, CultureInfo.InvariantCulture), refused.ComeAgainAt);
-        Assert.Contains("limit exceeded", refused.Text, StringComparison.Ordinal);
+        Assert.Contains("limit exceeded", Assert.IsType<FeedFault.LimitUsedUp>(refused.Fault).Said, StringComparison.Ordinal);
         Assert.Single(server.Requests);
     }
 

@@ -21,7 +21,7 @@ public sealed class HolesTests
         Assert.Equal(72, series.Readings.Count);
         Assert.All(new[] { 0, 1, 70, 71 }, place => Assert.Null(series.Readings[place].RainMm));
         Assert.Equal(68, series.Readings.Count(hour => hour.RainMm is not null));
-        Assert.Equal("precipitation is unknown: 4 hours, the first 2026-06-04T00:00Z.", Expect.Note("unknown_hours", series));
+        Assert.Equal(new FeedNote.UnknownHours("precipitation", 4, new(2026, 6, 4, 0, 0, 0, TimeSpan.Zero)), Expect.Note<FeedNote.UnknownHours>(series));
     }
 
     [Fact]
@@ -30,7 +30,7 @@ public sealed class HolesTests
         FeedAnswer.Series series = Read.Good(body => Empty(body, "precipitation"));
 
         Assert.All(series.Readings, hour => Assert.Null(hour.RainMm));
-        Assert.Contains("precipitation is unknown: 72 hours", Expect.Note("unknown_hours", series), StringComparison.Ordinal);
+        Assert.Equal(new FeedNote.UnknownHours("precipitation", 72, new(2026, 6, 4, 0, 0, 0, TimeSpan.Zero)), Expect.Note<FeedNote.UnknownHours>(series));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class HolesTests
         });
 
         Assert.Equal(70, series.Readings.Count);
-        Assert.Contains("2 hours", Expect.Note("missing_hours", series), StringComparison.Ordinal);
+        Assert.Equal(2, Expect.Note<FeedNote.MissingHours>(series).Hours);
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class HolesTests
     {
         FeedAnswer.Series series = Read.Good(body => body["hourly"]!.AsObject().Remove(name));
 
-        Assert.Contains(name, Expect.Note("missing_column", series), StringComparison.Ordinal);
+        Assert.Equal(name, Expect.Note<FeedNote.MissingColumn>(series).Column);
         Assert.All(series.Readings, hour => Assert.True(
             new[] { hour.WindMPerS, hour.StationPressurePa, hour.ShortwaveWPerM2 }.Count(value => value is null) == 1));
     });
@@ -105,7 +105,7 @@ public sealed class HolesTests
             _ => hour.DewPointC,
         };
         Assert.Null(read);
-        Assert.StartsWith(name, Expect.Note("impossible_values", series), StringComparison.Ordinal);
+        Assert.Equal(name, Expect.Note<FeedNote.ImpossibleValues>(series).Column);
     }
 
     [Fact]
@@ -118,7 +118,7 @@ public sealed class HolesTests
         FeedAnswer.Series series = Expect.Series(Read.Text(body));
 
         Assert.Null(series.Readings[0].RainMm);
-        Expect.Note("impossible_values", series);
+        Expect.Note<FeedNote.ImpossibleValues>(series);
     }
 
     private static void Empty(System.Text.Json.Nodes.JsonObject body, string name)

@@ -48,7 +48,7 @@ public sealed class UnitsTests
         WeatherReading hour = series.Readings[0];
         Assert.Contains(expected, new[] { hour.DryBulbC!.Value, hour.RainMm!.Value, hour.WindMPerS!.Value, hour.StationPressurePa!.Value }
             .Select(read => Math.Round(read, 9)));
-        Assert.Contains(unit, Expect.Note("converted_units", series), StringComparison.Ordinal);
+        Assert.Equal(unit, Expect.Note<FeedNote.ConvertedUnits>(series).Came);
     }
 
     [Theory]

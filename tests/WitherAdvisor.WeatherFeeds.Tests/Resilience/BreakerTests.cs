@@ -30,7 +30,9 @@ public sealed class BreakerTests
         using var server = new FeedServer(FeedServer.Status(502));
         using var feed = new Feed(server.Url, ("BreakerFailures", "2"));
 
-        Assert.Contains("502", Expect.Refusal(RefusalReason.BreakerOpen, await feed.Fetch()).Text, StringComparison.Ordinal);
+        Assert.Equal(
+            new FeedFault.LeftInPeace(new FeedFault.FeedFailed(502, null)),
+            Expect.Refusal(RefusalReason.BreakerOpen, await feed.Fetch()).Fault);
         Assert.Equal(2, server.Requests.Count);
     }
 

@@ -47,8 +47,8 @@ public sealed class WorthTests
     [InlineData(31, false)]
     public void Being_sent_away_beyond_the_total_limit_is_an_answer(int seconds, bool again) =>
         Assert.Equal(again, Worth.AnotherTry(
-            Outcome.FromResult<FeedAnswer>(new Refused(RefusalReason.TooManyRequests, "later", FeedFixture.FetchedAt.AddSeconds(seconds))), 0, Deadline));
+            Outcome.FromResult<FeedAnswer>(new Refused(RefusalReason.TooManyRequests, new FeedFault.LimitUsedUp(null), FeedFixture.FetchedAt.AddSeconds(seconds))), 0, Deadline));
 
     private static Outcome<FeedAnswer> Refusal(RefusalReason reason) =>
-        Outcome.FromResult<FeedAnswer>(new Refused(reason, "for a test"));
+        Outcome.FromResult<FeedAnswer>(new Refused(reason, new FeedFault.SaidThen("for a test")));
 }

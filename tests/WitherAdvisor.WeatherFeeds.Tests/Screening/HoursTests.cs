@@ -18,8 +18,7 @@ public sealed class HoursTests
 
         Assert.Equal(69, series.Readings.Count);
         Assert.Equal(
-            "Nothing is known of hours that were asked for: 3 hours, the first 2026-06-04T20:00Z.",
-            Expect.Note("missing_hours", series));
+            new FeedNote.MissingHours(3, new(2026, 6, 4, 20, 0, 0, TimeSpan.Zero)), Expect.Note<FeedNote.MissingHours>(series));
     }
 
     [Fact]
@@ -33,7 +32,7 @@ public sealed class HoursTests
         }));
 
         Assert.Equal(Read.Good().Readings, series.Readings);
-        Expect.Note("unsorted_hours", series);
+        Expect.Note<FeedNote.UnsortedHours>(series);
     }
 
     [Fact]
@@ -42,7 +41,7 @@ public sealed class HoursTests
         FeedAnswer.Series series = Read.Good(body => Each(body, column => column.Insert(11, column[10]!.DeepClone())));
 
         Assert.Equal(Read.Good().Readings, series.Readings);
-        Expect.Note("repeated_hours", series);
+        Expect.Note<FeedNote.RepeatedHours>(series);
     }
 
     [Fact]
@@ -58,7 +57,7 @@ public sealed class HoursTests
 
         Assert.Null(series.Readings[10].RainMm);
         Assert.Equal(Read.Good().Readings[10] with { RainMm = null }, series.Readings[10]);
-        Assert.StartsWith("precipitation", Expect.Note("contradicting_hours", series), StringComparison.Ordinal);
+        Assert.Equal("precipitation", Expect.Note<FeedNote.ContradictingHours>(series).Column);
     }
 
     [Fact]
@@ -67,7 +66,7 @@ public sealed class HoursTests
         FeedAnswer.Series series = Read.Good(body => Each(body, column => Keep(column, 0, 35)));
 
         Assert.Equal(35, series.Readings.Count);
-        Assert.Contains("nothing is foretold", Expect.Note("past_only", series), StringComparison.Ordinal);
+        Assert.Equal(FeedFixture.FetchedAt, Expect.Note<FeedNote.PastOnly>(series).After);
     }
 
     [Fact]
@@ -75,7 +74,7 @@ public sealed class HoursTests
     {
         FeedAnswer.Series series = Read.Good(body => Each(body, column => Blank(column, 35)));
 
-        Expect.Note("past_only", series);
+        Expect.Note<FeedNote.PastOnly>(series);
     }
 
     [Theory]
@@ -86,8 +85,8 @@ public sealed class HoursTests
         FeedAnswer.Series series = Read.Good(body => Relabel(body, days));
 
         Assert.Equal(Read.Good().Readings[0].Time.AddDays(days), series.Readings[0].Time);
-        Assert.Contains($"{days:+0;-0}", Expect.Note("shifted_days", series), StringComparison.Ordinal);
-        Assert.Contains("24 hours", Expect.Note("missing_hours", series), StringComparison.Ordinal);
+        Assert.Equal(days, Expect.Note<FeedNote.ShiftedDays>(series).Days);
+        Assert.Equal(24, Expect.Note<FeedNote.MissingHours>(series).Hours);
     }
 
     [Fact]
@@ -95,7 +94,7 @@ public sealed class HoursTests
     {
         var origin = Read.Origin with { FetchedAt = new(2026, 6, 5, 23, 59, 58, TimeSpan.Zero) };
 
-        Assert.DoesNotContain(Read.Good(body => Relabel(body, 1), origin).Notes, note => note.Code == "shifted_days");
+        Assert.DoesNotContain(Read.Good(body => Relabel(body, 1), origin).Notes, note => note is FeedNote.ShiftedDays);
     }
 
     [Theory]
@@ -110,7 +109,7 @@ public sealed class HoursTests
         FeedAnswer.Series series = Read.Good(body => body.Column("time")[0] = "1970-01-01T00:00");
 
         Assert.Equal(71, series.Readings.Count);
-        Expect.Note("outside_hours", series);
+        Expect.Note<FeedNote.OutsideHours>(series);
     }
 
     [Fact]
@@ -127,14 +126,16 @@ public sealed class HoursTests
         })));
 
     [Theory]
-    [InlineData(-26, "old_answer", "26 h")]
-    [InlineData(-0.5, "old_answer", "30 min")]
-    [InlineData(24, "clock_differs", "24 h")]
-    public void An_answer_dated_otherwise_than_our_clock_is_said(double hours, string code, string words)
+    [InlineData(-26)]
+    [InlineData(-0.5)]
+    [InlineData(24)]
+    public void An_answer_dated_otherwise_than_our_clock_is_said(double hours)
     {
         FeedAnswer.Series series = Read.Good(origin: Read.Origin with { DatedAt = FeedFixture.FetchedAt.AddHours(hours) });
 
-        Assert.Contains(words, Expect.Note(code, series), StringComparison.Ordinal);
+        Assert.Equal(TimeSpan.FromHours(Math.Abs(hours)), hours < 0
+            ? Expect.Note<FeedNote.OldAnswer>(series).Before
+            : Expect.Note<FeedNote.ClockDiffers>(series).After);
     }
 
     [Fact]

@@ -14,7 +14,7 @@ public sealed class HumidityScreenTests
         FeedAnswer.Series series = WithoutDewPoint(body => body.Column("relative_humidity_2m")[6] = percent);
 
         Assert.Equal(1, series.Readings[6].RelativeHumidity);
-        Expect.Note("clamped_humidity", series);
+        Expect.Note<FeedNote.ClampedHumidity>(series);
     }
 
     [Theory]
@@ -25,7 +25,7 @@ public sealed class HumidityScreenTests
         FeedAnswer.Series series = WithoutDewPoint(body => body.Column("relative_humidity_2m")[6] = percent);
 
         Assert.Null(series.Readings[6].RelativeHumidity);
-        Expect.Note("impossible_values", series);
+        Expect.Note<FeedNote.ImpossibleValues>(series);
     }
 
     [Theory]
@@ -36,7 +36,7 @@ public sealed class HumidityScreenTests
         FeedAnswer.Series series = WithDewPointOver(overK);
 
         Assert.Equal(18, series.Readings[6].DewPointC);
-        Expect.Note("clamped_dew_point", series);
+        Expect.Note<FeedNote.ClampedDewPoint>(series);
     }
 
     [Theory]
@@ -49,7 +49,7 @@ public sealed class HumidityScreenTests
 
         Assert.Null(hour.DewPointC);
         Assert.Equal(FeedFixture.ThreeDays().Value("relative_humidity_2m", 6) / 100, hour.RelativeHumidity);
-        Expect.Note("refused_dew_point", series);
+        Expect.Note<FeedNote.RefusedDewPoint>(series);
     }
 
     private static FeedAnswer.Series WithDewPointOver(double overK) => Read.Good(body =>

@@ -23,12 +23,12 @@ public sealed class PlaceTests
 
         FeedAnswer.Series series = Read.Good(body => body["longitude"] = -179.95, origin);
 
-        Assert.DoesNotContain(series.Notes, note => note.Code == "far_cell");
+        Assert.DoesNotContain(series.Notes, note => note is FeedNote.FarCell);
     }
 
     [Fact]
     public void A_cell_of_a_coarse_model_is_said() =>
-        Assert.Contains("56 km", Expect.Note("far_cell", Read.Good(body => body["latitude"] = 7.5)), StringComparison.Ordinal);
+        Assert.Equal(56, Expect.Note<FeedNote.FarCell>(Read.Good(body => body["latitude"] = 7.5)).AwayKm, 0.5);
 
     [Theory]
     [InlineData(8.2, 80.7)]
@@ -65,7 +65,7 @@ public sealed class PlaceTests
             Assert.Equal(cell with { DryBulbC = null, DewPointC = null, StationPressurePa = null },
                 site with { DryBulbC = null, DewPointC = null, StationPressurePa = null });
         });
-        Assert.Contains("-2.6 K", Expect.Note("corrected_elevation", series), StringComparison.Ordinal);
+        Assert.Equal(-2.6, Expect.Note<FeedNote.CorrectedElevation>(series).MovedK, 1e-9);
         Assert.Equal(1_200, series.Provenance.CellElevationM);
         Assert.Equal(1_600, series.Provenance.ReadingsElevationM);
     }
@@ -80,7 +80,7 @@ public sealed class PlaceTests
         FeedAnswer.Series series = Read.Good(body => body["elevation"] = null);
 
         Assert.Equal(Read.Good().Readings, series.Readings);
-        Expect.Note("unknown_elevation", series);
+        Expect.Note<FeedNote.UnknownElevation>(series);
         Assert.Null(series.Provenance.ReadingsElevationM);
     }
 

@@ -11,8 +11,6 @@ internal sealed class RecalibrationWorker(
     IRecalibrationStore jobs, ProposalMaking making, RecalibrationTurns turns, TimeProvider clock,
     ILogger<RecalibrationWorker> logger) : BackgroundService
 {
-    private const string FaultText = "The service met a fault of its own; its log says which.";
-
     /// <summary>Before the first request: what still stands as running died with the last process.</summary>
     public override async Task StartAsync(CancellationToken cancellationToken)
     {
@@ -60,7 +58,7 @@ internal sealed class RecalibrationWorker(
         catch (Exception failure) when (!stopping.IsCancellationRequested)
         {
             logger.LogError(failure, "Recalibration {Recalibration} of site {Site} failed", job.Id, job.SiteId);
-            await jobs.End(job.Id, clock.GetUtcNow(), RecalibrationStatus.Failed, FaultText, CancellationToken.None);
+            await jobs.End(job.Id, clock.GetUtcNow(), RecalibrationStatus.Failed, new RecalibrationFailure.OwnFault(), CancellationToken.None);
         }
         finally
         {

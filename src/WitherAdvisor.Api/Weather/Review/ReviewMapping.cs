@@ -57,7 +57,7 @@ internal static class ReviewMapping
     public static IReadOnlyList<UnknownAnswer> Unknown(params IEnumerable<(string Field, ReviewValue Value)> values) =>
     [
         .. values.Where(named => named.Value.Reason is not null)
-            .Select(named => new UnknownAnswer { Field = named.Field, Reason = named.Value.Reason! }),
+            .Select(named => new UnknownAnswer { Field = named.Field, Reason = WhyUnknownWording.Reason(named.Value.Reason!.Value) }),
     ];
 
     private static WantedReadingAnswer ToAnswer(WantedReading wanted, SiteClock clock, WallClock wall) => new()
@@ -72,9 +72,9 @@ internal static class ReviewMapping
         Name = feed.Name,
         Attribution = feed.Attribution,
         LastFetchedAt = Local(feed.Last?.FetchedAt, clock),
-        LastRefusal = feed.Last?.Refusal,
+        LastRefusal = feed.Last?.Refusal is { } fault ? FeedFaultWording.Sentence(fault) : null,
         LastGoodAt = Local(feed.LastGood?.FetchedAt, clock),
-        Notes = feed.LastGood?.Notes ?? [],
+        Notes = [.. (feed.LastGood?.Notes ?? []).Select(FeedNoteWording.Sentence)],
     };
 
     private static SpellThresholdsAnswer ToAnswer(SpellThresholds thresholds) => new()

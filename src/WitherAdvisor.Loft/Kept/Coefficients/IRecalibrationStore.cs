@@ -22,7 +22,7 @@ public interface IRecalibrationStore
     Task<bool> Finish(string id, DateTimeOffset at, StoredCoefficientSet proposal, CancellationToken cancel = default);
 
     /// <summary>Ends one that waits or runs, otherwise than done. False where it has ended already.</summary>
-    Task<bool> End(string id, DateTimeOffset at, RecalibrationStatus how, string? failure = null, CancellationToken cancel = default);
+    Task<bool> End(string id, DateTimeOffset at, RecalibrationStatus how, RecalibrationFailure? failure = null, CancellationToken cancel = default);
 
     /// <summary>Ends all that run as interrupted, for a service that starts: nothing runs yet. Answers how many there were.</summary>
     Task<int> InterruptRunning(DateTimeOffset at, CancellationToken cancel = default);

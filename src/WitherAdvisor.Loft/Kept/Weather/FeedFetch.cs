@@ -1,22 +1,24 @@
+using WitherAdvisor.WeatherFeeds;
+
 namespace WitherAdvisor.Loft.Kept.Weather;
 
 /// <summary>What came of asking a feed once for a site's weather.</summary>
 /// <param name="Feed">As the operator named it.</param>
 /// <param name="FetchedAt">When.</param>
-/// <param name="Refusal">Why there is no weather, a sentence; null where there is.</param>
+/// <param name="Refusal">Why there is no weather; null where there is.</param>
 /// <param name="HoursGot">Hours of weather in the answer.</param>
 /// <param name="NewestAnalysed">The newest hour that was not foretold; null where there is none.</param>
 /// <param name="Cell">The grid cell that answered; null where none did.</param>
-/// <param name="Notes">What was missing, corrected or left out, a sentence each.</param>
+/// <param name="Notes">What was missing, corrected or left out.</param>
 public sealed record FeedFetch(
     string SiteId,
     string Feed,
     DateTimeOffset FetchedAt,
-    string? Refusal,
+    FeedFault? Refusal,
     int HoursGot,
     DateTimeOffset? NewestAnalysed,
     FeedCell? Cell,
-    IReadOnlyList<string> Notes)
+    IReadOnlyList<FeedNote> Notes)
 {
     /// <summary>Whether it gave weather.</summary>
     public bool IsGood => Refusal is null;

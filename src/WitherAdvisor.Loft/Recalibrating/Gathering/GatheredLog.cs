@@ -37,7 +37,7 @@ public sealed record GatheredLog(
             told((double)i / Lines.Count);
             if (line.Batch.UnloadedAt is not { } unloadedAt)
             {
-                leftOut.Add(new(line.Batch.Id, "hours_unknown", "Nobody knows when it left the trough."));
+                leftOut.Add(new(line.Batch.Id, LeftOutReason.HoursUnknown));
             }
             else if (Observed(line, (unloadedAt - line.Batch.Batch.LoadedAt).TotalHours, prior) is { } wither)
             {
@@ -45,7 +45,7 @@ public sealed record GatheredLog(
             }
             else
             {
-                leftOut.Add(new(line.Batch.Id, "weather_unknown", "Too little is known of the weather before plucking, and nobody measured or felt the water on the leaf."));
+                leftOut.Add(new(line.Batch.Id, LeftOutReason.WeatherUnknown));
             }
         }
 

@@ -60,5 +60,11 @@ internal static class SentAdvice
         [.. sent.Select((one, place) => read(one, digits?.Count == sent.Count ? digits[place] : null))];
 
     internal static IReadOnlyList<Assumption> Assumptions(IReadOnlyList<SentFields> sent, IReadOnlyList<Assumption>? digits) =>
-        Beside<Assumption>(sent, digits, (one, _) => new(one.Text("code"), one.Text("text")));
+        Beside<Assumption>(sent, digits, Assumed);
+
+    private static Assumption.SaidThen Assumed(SentFields sent, Assumption? meant)
+    {
+        string code = sent.Text("code");
+        return new(code, sent.Text("text"), meant?.Code == code ? meant : null);
+    }
 }

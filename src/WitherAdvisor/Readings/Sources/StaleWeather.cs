@@ -8,9 +8,7 @@ internal static class StaleWeather
     /// <summary>Readings this old, h, still tell of loading: no longer gap is drawn across either.</summary>
     public const double OldH = InstantValues.LongestGapH;
 
-    /// <summary>The readings that together tell most: the air by its two bulbs, and rain.</summary>
-    public const string WhatHelpsMost =
-        "Dry bulb and wet bulb read now, and whether it has rained since, would help most.";
+    private static readonly Assumption.ForetoldTaken NothingTaken = new(0, 0, 0, 0, 0);
 
     /// <summary>What has to be said; nothing where all was read.</summary>
     /// <param name="readings">As given; those after loading do not count.</param>
@@ -27,11 +25,10 @@ internal static class StaleWeather
 
         // What stands in for the stale end is said above.
         List<WeatherReading> between = [.. foretold.Where(reading => !stale || reading.Time <= newest)];
-        string counts = string.Join(", ", Counts(between));
-        if (counts.Length > 0)
+        Assumption.ForetoldTaken taken = Taken(between);
+        if (taken != NothingTaken)
         {
-            yield return new("foretold_taken",
-                $"Before loading, what was foretold was taken where nothing was read: {counts}.");
+            yield return taken;
         }
     }
 
@@ -54,25 +51,13 @@ internal static class StaleWeather
     private static int Hours(IReadOnlyList<WeatherReading> readings, Func<WeatherReading, bool> tells) =>
         readings.Where(tells).Select(reading => reading.Time.UtcTicks / TimeSpan.TicksPerHour).Distinct().Count();
 
-    private static Assumption Stale(DateTimeOffset? newest, int foretold, DateTimeOffset loadedAt)
-    {
-        string hours = newest is { } read ? $" in the {(loadedAt - read).TotalHours:0.#} h" : "";
-        string instead = foretold > 0
-            ? $"what was foretold was taken for {foretold} of those hours"
-            : "nothing was foretold for those hours either";
-        return new("weather_stale", $"Nothing was read{hours} before loading: {instead}. {WhatHelpsMost}");
-    }
+    private static Assumption.WeatherStale Stale(DateTimeOffset? newest, int foretold, DateTimeOffset loadedAt) =>
+        new(newest is { } read ? (loadedAt - read).TotalHours : null, foretold);
 
-    private static IEnumerable<string> Counts(List<WeatherReading> foretold)
-    {
-        (string Name, int Hours)[] counts =
-        [
-            ("temperature", Hours(foretold, reading => reading.DryBulbC is not null)),
-            ("humidity", Hours(foretold, reading => reading.TellsHumidity)),
-            ("rain", Hours(foretold, reading => reading.RainMm is not null)),
-            ("wind", Hours(foretold, reading => reading.WindMPerS is not null)),
-            ("radiation", Hours(foretold, reading => reading.ShortwaveWPerM2 is not null)),
-        ];
-        return counts.Where(value => value.Hours > 0).Select(value => $"{value.Name} {value.Hours} h");
-    }
+    private static Assumption.ForetoldTaken Taken(List<WeatherReading> foretold) => new(
+        Hours(foretold, reading => reading.DryBulbC is not null),
+        Hours(foretold, reading => reading.TellsHumidity),
+        Hours(foretold, reading => reading.RainMm is not null),
+        Hours(foretold, reading => reading.WindMPerS is not null),
+        Hours(foretold, reading => reading.ShortwaveWPerM2 is not null));
 }

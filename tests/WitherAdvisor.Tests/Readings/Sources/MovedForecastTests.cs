@@ -135,9 +135,10 @@ public sealed class MovedForecastTests
         Assert.Equal(21, night.Hours[0].DryBulbC, 1e-9);
         Assert.Equal(20, night.Hours[0].DewPointC, 1e-3);
         Assert.InRange(night.Hours[4].DryBulbC, 19.1, 19.4);
-        Assert.Equal(
-            "The air read last was not the air foretold: the forecast was moved by +2.5 K, its dew point by +5.5 K, wearing off by half every 4 h.",
-            Assert.Single(basis.Assumptions, assumption => assumption.Code == "forecast_moved").Text);
+        Assumption.ForecastMoved said = Assert.Single(basis.Assumptions.OfType<Assumption.ForecastMoved>());
+        Assert.Equal(2.5, said.DryBulbK, 0.05);
+        Assert.Equal(5.5, said.DewPointK, 0.05);
+        Assert.Equal(4, said.HalvesInHours);
     }
 
     private static AdviceRequest Request(DateTimeOffset loadedAt, ComposedWeather weather) => new(

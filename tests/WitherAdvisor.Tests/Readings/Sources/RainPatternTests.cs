@@ -91,10 +91,10 @@ public sealed class RainPatternTests
     [Fact]
     public void The_estimate_says_whether_a_feed_told_of_the_hours()
     {
-        static string Said(Func<int, double?> fedMm) => Leaf(fedMm).Missing.Single(assumption => assumption.Code == "rain_hours_unknown").Text;
+        static Assumption.RainHoursUnknown Said(Func<int, double?> fedMm) => Leaf(fedMm).Missing.OfType<Assumption.RainHoursUnknown>().Single();
 
-        Assert.Contains("they were laid on parts of a day as a feed tells of its rain, else spread evenly, and falling", Said(_ => 1), StringComparison.Ordinal);
-        Assert.Contains("only as totals: they were spread evenly, and falling", Said(_ => null), StringComparison.Ordinal);
+        Assert.True(Said(_ => 1).LaidByFeed);
+        Assert.False(Said(_ => null).LaidByFeed);
     }
 
     /// <summary>Water on leaf plucked at 10 to 12 h, kg/kg, after 18 mm in a gauge that was emptied at 7 h of the day before and read at 7 h.</summary>

@@ -4,7 +4,7 @@ using WitherAdvisor.Recalibration.Report;
 namespace WitherAdvisor.Recalibration.Fitting;
 
 /// <summary>Why an outcome cannot be used, if it cannot.</summary>
-internal static class Sieve
+internal static class Screening
 {
     private const double LongestHours = 60;
 
@@ -21,16 +21,16 @@ internal static class Sieve
     /// <summary>Null where it can be used.</summary>
     public static LeftOut? Reason(ObservedWither wither)
     {
-        (string Code, string Text)? reason =
-            !HasFinding(wither) ? ("nothing_found", "Nothing was weighed or oven-dried.")
-            : wither.AirByHour.Count == 0 ? ("no_air", "The air under the mesh is not known for any hour.")
-            : !wither.AirByHour.All(IsAir) ? ("air_out_of_range", "Air under the mesh is out of any trough's range.")
-            : !IsBetween(wither.HoursOnTrough, 0.1, LongestHours) ? ("hours_out_of_range", "Hours on the trough are not between 0.1 and 60.")
-            : !IsLoad(wither) ? ("load_out_of_range", "Green weight, area, airflow or pressure is out of any trough's range.")
-            : wither.Found.WitheredWeightKg >= wither.GreenWeightKg ? ("heavier_than_green", "The withered leaf weighs no less than the green.")
-            : !FindingsCanBe(wither) ? ("finding_out_of_range", "A weight or moisture found is not possible.")
+        LeftOutReason? reason =
+            !HasFinding(wither) ? LeftOutReason.NothingFound
+            : wither.AirByHour.Count == 0 ? LeftOutReason.NoAir
+            : !wither.AirByHour.All(IsAir) ? LeftOutReason.AirOutOfRange
+            : !IsBetween(wither.HoursOnTrough, 0.1, LongestHours) ? LeftOutReason.HoursOutOfRange
+            : !IsLoad(wither) ? LeftOutReason.LoadOutOfRange
+            : wither.Found.WitheredWeightKg >= wither.GreenWeightKg ? LeftOutReason.HeavierThanGreen
+            : !FindingsCanBe(wither) ? LeftOutReason.FindingOutOfRange
             : null;
-        return reason is { } found ? new(wither.Id, found.Code, found.Text) : null;
+        return reason is { } found ? new(wither.Id, found) : null;
     }
 
     private static bool HasFinding(ObservedWither wither) =>
