@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Feeds.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Feeds;
 
@@ -27,7 +29,8 @@ internal sealed class FeedStates(IWeatherFeeds feeds, ISiteStore sites, IFeedLog
             Notes = good?.Notes ?? [],
             RefusedAt = last is { IsGood: false } ? last.FetchedAt : null,
             Refusal = last?.Refusal,
-            Text = FeedWording.State(feed, attribution, last, good, new WallClock(site.TimeZone)),
+            Text = FeedWording.State(
+                Wordbook.English, feed, attribution, last is null ? null : new FeedAsked(last.FetchedAt, last.Refusal), good?.FetchedAt, new WallClock(site.TimeZone)),
         };
     }
 }

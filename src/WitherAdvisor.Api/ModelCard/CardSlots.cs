@@ -1,6 +1,8 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -25,7 +27,7 @@ internal static class CardSlots
         "constants" => CardTables.Constants(),
         "checks" => CardTables.Checks(),
         _ when slot.StartsWith(Summary, StringComparison.Ordinal) =>
-            SensitivitySummary.Of(CardBatch.All.Single(batch => batch.Id == slot[Summary.Length..]).Sensitivity),
+            SensitivitySummary.Of(Wordbook.English, CardBatch.All.Single(batch => batch.Id == slot[Summary.Length..]).Sensitivity),
         _ => throw new InvalidDataException($"The model card has a gap that nothing fills: {slot}."),
     };
 

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 

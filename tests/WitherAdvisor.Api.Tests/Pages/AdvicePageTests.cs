@@ -1,9 +1,11 @@
 using WitherAdvisor.Api.Pages.Advice;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -78,7 +80,7 @@ public sealed class AdvicePageTests
 
     [Fact]
     public async Task The_difference_is_to_be_held_when_the_night_is_another_one() => Assert.Contains(
-        SettingWording.HoldTheDifference, await PageText.Of<AdvicePage>(new { View = Sample.View() }), StringComparison.Ordinal);
+        Cautions.HoldTheDifference(Wordbook.English), await PageText.Of<AdvicePage>(new { View = Sample.View() }), StringComparison.Ordinal);
 
     [Fact]
     public async Task What_matters_most_for_the_batch_stands_under_why()
@@ -117,7 +119,7 @@ public sealed class AdvicePageTests
 
         Assert.Contains("No forecast was given", page, StringComparison.Ordinal);
         Assert.Contains("No measured radiation", page, StringComparison.Ordinal);
-        Assert.All(Cautions.All, caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
+        Assert.All(Cautions.All(Wordbook.English), caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
     }
 
     [Fact]

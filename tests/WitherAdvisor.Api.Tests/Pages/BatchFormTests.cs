@@ -2,10 +2,11 @@ using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -243,7 +244,7 @@ public sealed class BatchFormTests
 
     private static (EnteredBatch? Entered, FilledForm Form) Read(Dictionary<string, string> typed, PersonUnits? units = null)
     {
-        FormReader reader = new(typed);
+        FormReader reader = new(Wordbook.English, typed);
         EnteredBatch? entered = new BatchForm(Sample.Site, [Sample.Trough], units ?? PersonUnits.Usual).Read(reader);
         return (entered, reader.Filled);
     }

@@ -1,8 +1,9 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -80,7 +81,7 @@ public sealed class ReadingFormTests
             fields[field] = text;
         }
 
-        FormReader reader = new(fields);
+        FormReader reader = new(Wordbook.English, fields);
         EnteredReading? entered = new ReadingForm(Sample.Site, units).Read(reader, Sample.LoadedAt);
         return (entered, reader.Filled);
     }

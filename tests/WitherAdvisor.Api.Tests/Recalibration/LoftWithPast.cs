@@ -15,9 +15,11 @@ internal sealed class LoftWithPast(Loft loft)
 
     public Loft Loft => loft;
 
-    public static async Task<LoftWithPast> Open(RunningService service, PastOfLoft past)
+    public static Task<LoftWithPast> Open(RunningService service, PastOfLoft past) => Open(service.Caller, past);
+
+    public static async Task<LoftWithPast> Open(Caller caller, PastOfLoft past)
     {
-        Loft loft = await Loft.Open(service);
+        Loft loft = await Loft.Open(caller);
         JsonObject trough = Bodies.Trough();
         trough["area_m2"] = PastOfLoft.AreaM2;
         (await loft.Caller.Put(loft.Path + "/troughs/trough-1", trough)).Expect(200);

@@ -22,9 +22,11 @@ internal sealed class Loft
 
     public Caller Caller => caller;
 
-    public static async Task<Loft> Open(RunningService service)
+    public static Task<Loft> Open(RunningService service) => Open(service.Caller);
+
+    public static async Task<Loft> Open(Caller caller)
     {
-        Loft loft = new(service.Caller);
+        Loft loft = new(caller);
         (await loft.Caller.Put(loft.Path, Bodies.Site())).Expect(201);
         await loft.AddTrough("trough-1");
         return loft;

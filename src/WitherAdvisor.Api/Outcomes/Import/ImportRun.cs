@@ -2,9 +2,11 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Leaf;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 
@@ -148,7 +150,7 @@ internal sealed class ImportRun(
         {
             Line = line,
             State = state,
-            Batch = read is null ? null : $"{read.Batch.TroughId}, {clock.DateAndClock(read.Batch.Batch.LoadedAt)}, {LeafWording.Label(read.Batch.Batch.Label)}",
+            Batch = read is null ? null : $"{read.Batch.TroughId}, {clock.DateAndClock(read.Batch.Batch.LoadedAt)}, {LeafWording.Label(Wordbook.English, read.Batch.Batch.Label)}",
             Errors = errors,
             Warnings = warnings,
         };

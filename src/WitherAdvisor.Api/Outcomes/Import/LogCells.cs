@@ -2,7 +2,7 @@ using System.Text.Json;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes.Log;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

@@ -6,10 +6,11 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Leaf;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 
@@ -32,17 +33,17 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
             AdviceRecipe.Outcome(newest.RequestJson), newest.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
         {
             Sensitivity = SensitivityAnalysis.Of(AdviceRecipe.Request(newest.RequestJson)),
-            OthersRunning = batch.IsRunning ? await OthersRunning(batch, cancel) : [],
+            OthersRunning = batch.IsRunning ? await OthersRunning(batch, page.Words, cancel) : [],
             AsGiven = AdviceRecipe.Make(newest.RequestJson) == newest.AnswerJson,
             Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };
     }
 
-    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, CancellationToken cancel) =>
+    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, Wordbook words, CancellationToken cancel) =>
     [
         .. (await batches.List(batch.SiteId, IBatchStore.MostListed, cancel))
             .Where(other => other.IsRunning && other.Id != batch.Id)
-            .Select(other => new Choice(other.Id, LeafWording.Label(other.Batch.Label), $"trough {other.TroughId}")),
+            .Select(other => new Choice(other.Id, LeafWording.Label(words, other.Batch.Label), words.Say("trough.named", ("trough", other.TroughId)))),
     ];
 
     private async Task<IReadOnlyList<string>> Warnings(

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -15,25 +15,26 @@ public sealed record BatchTimes(
     {
         if (PluckedFrom is { } began && PluckedTo is { } ended && ended < began)
         {
-            Refuse(BatchForm.PluckedTo, "Plucked to", ended, $"not before plucking began, {clock.DateAndClock(began)}");
+            Refuse(BatchForm.PluckedTo, "batch.plucked_to", "batch.plucked_to.before_from", ended, began);
         }
 
         if (PluckedTo is { } last && LoadedAt is { } loaded && loaded < last)
         {
-            Refuse(BatchForm.LoadedAt, "Loaded at", loaded, $"not before plucking ended, {clock.DateAndClock(last)}");
+            Refuse(BatchForm.LoadedAt, "batch.loaded_at", "batch.loaded_at.before_plucked", loaded, last);
         }
 
         if (PluckedFrom is { } first && LoadedAt is { } onTrough && onTrough - first > TimeSpan.FromHours(MostHoursBeforeLoading))
         {
-            Refuse(BatchForm.PluckedFrom, "Plucked from", first, $"at most {MostHoursBeforeLoading} h before loading, {clock.DateAndClock(onTrough)}");
+            Refuse(BatchForm.PluckedFrom, "batch.plucked_from", "batch.plucked_from.too_early", first, onTrough, MostHoursBeforeLoading);
         }
 
         if (LoadedAt is { } start && ReadyBy is { } ready && (ready <= start || ready - start > TimeSpan.FromHours(MostHoursToReady)))
         {
-            Refuse(BatchForm.ReadyBy, "Wanted ready by", ready, $"after loading, {clock.DateAndClock(start)}, by at most {MostHoursToReady} h");
+            Refuse(BatchForm.ReadyBy, "batch.ready_by", "batch.ready_by.out_of_range", ready, start, MostHoursToReady);
         }
 
-        void Refuse(string field, string label, DateTimeOffset given, string allowed) =>
-            form.Refuse(field, label, $"{clock.DateAndClock(given)} was given; {allowed}.");
+        void Refuse(string field, string label, string why, DateTimeOffset given, DateTimeOffset other, int hours = 0) => form.Refuse(
+            field, form.Words[label],
+            form.Words.Say(why, ("given", clock.DateAndClock(given)), ("other", clock.DateAndClock(other)), ("hours", hours)));
     }
 }

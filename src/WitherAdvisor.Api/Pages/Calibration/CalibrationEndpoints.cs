@@ -56,12 +56,12 @@ internal static class CalibrationEndpoints
             {
                 AdoptionInput input = new()
                 {
-                    AdoptedBy = form.Text(AdoptedBy, "Who", AdoptionInput.LongestName),
-                    Reason = form.Text(Reason, "Why", AdoptionInput.LongestReason),
-                    OverrideReason = form.Text(OverrideReason, "Why nevertheless", AdoptionInput.LongestReason),
+                    AdoptedBy = form.Text(AdoptedBy, form.Words["adopt.who"], AdoptionInput.LongestName),
+                    Reason = form.Text(Reason, form.Words["adopt.why"], AdoptionInput.LongestReason),
+                    OverrideReason = form.Text(OverrideReason, form.Words["adopt.why_anyway"], AdoptionInput.LongestReason),
                 };
                 return form.Problems.Count > 0
-                    ? Problem.Conflict("unfit-form", "Nothing was changed", string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
+                    ? Problem.Conflict("unfit-form", form.Words["form.unchanged"], string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
                     : (await adoption.Adopt(site, form.Typed(Set), input, cancel)).Refusal;
             },
             cancel);
@@ -79,11 +79,11 @@ internal static class CalibrationEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
-        return await act(found, new FormReader(posted.Typed)) is { } refusal
-            ? PageAnswer.Message("Nothing was changed", refusal.Problem.Detail ?? refusal.Problem.Title, page, refusal.Problem.Status)
+        return await act(found, new FormReader(page.Words, posted.Typed)) is { } refusal
+            ? PageAnswer.Unchanged(refusal.Problem, page)
             : PageAnswer.SeeOther(http, Address(site));
     }
 }

@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Closing;
 
@@ -40,21 +40,21 @@ internal static class ClosingEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
-        FormReader form = new(posted.Typed);
-        DateTimeOffset? at = form.Time(timeField, "Time", new WallClock(site.TimeZone), required: true);
-        string? reason = reasonField is null ? "" : form.Text(reasonField, "Reason", ClosingForm.LongestReason, required: true);
+        FormReader form = new(page.Words, posted.Typed);
+        DateTimeOffset? at = form.Time(timeField, page.Words["closing.time"], new WallClock(site.TimeZone, page.Words), required: true);
+        string? reason = reasonField is null ? "" : form.Text(reasonField, page.Words["closing.reason"], ClosingForm.LongestReason, required: true);
         if (form.Problems.Count > 0)
         {
             string problems = string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}"));
-            return PageAnswer.Message("Nothing was changed", problems, page, StatusCodes.Status422UnprocessableEntity);
+            return PageAnswer.Unchanged(problems, page, StatusCodes.Status422UnprocessableEntity);
         }
 
         Api.Batches.Closing ended = await end(at!.Value.ToUniversalTime(), reason!, form);
         return ended.Refusal is { } refusal
-            ? PageAnswer.Message("Nothing was changed", refusal.Problem.Detail ?? refusal.Problem.Title, page, refusal.Problem.Status)
+            ? PageAnswer.Unchanged(refusal.Problem, page)
             : PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}");
     }
 }

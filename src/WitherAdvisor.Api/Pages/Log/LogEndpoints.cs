@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Log;
 
@@ -18,7 +18,7 @@ internal static class LogEndpoints
             return PageAnswer.Unknown("site", page);
         }
 
-        LogChoice choice = LogChoice.Read(http.Request.Query, new WallClock(found.TimeZone));
+        LogChoice choice = LogChoice.Read(http.Request.Query, new WallClock(found.TimeZone), page.Words);
         List<LoggedOutcome> lines = [];
         await foreach (LoggedOutcome line in outcomes.Log(site, choice.Filter, cancel))
         {

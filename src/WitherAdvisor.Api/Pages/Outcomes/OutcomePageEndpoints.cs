@@ -1,12 +1,13 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
-using System.Text.Json;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Input;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Store;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 
@@ -36,11 +37,11 @@ internal static class OutcomePageEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
         page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
-        FormReader reader = new(posted.Typed);
+        FormReader reader = new(page.Words, posted.Typed);
         OutcomeInput typed = OutcomeForm.For(view.Scales, page.Units, view.Kept).Read(reader);
         view = view with { Page = page, Form = reader.Filled };
         if (reader.Problems.Count == 0)
@@ -61,7 +62,7 @@ internal static class OutcomePageEndpoints
 
         Refuse(reader, problem.Errors ?? []);
         return problem.Errors is null && problem.Warnings is null
-            ? PageAnswer.Message(problem.Title, problem.Detail ?? "", page, problem.Status)
+            ? PageAnswer.Unchanged(problem, page)
             : Draw(view with { Odd = problem.Warnings ?? [] }, StatusCodes.Status422UnprocessableEntity);
     }
 
@@ -97,7 +98,7 @@ internal static class OutcomePageEndpoints
     {
         foreach (FieldError error in errors)
         {
-            reader.Refuse(error.Field, Wording.Codes.Sentence(Wording.Codes.Plain(error.Field)), $"{error.Given} was given; {error.Allowed} is allowed.");
+            reader.RefuseInEnglish(error.Field, Codes.Sentence(Codes.Plain(error.Field)), $"{error.Given} was given; {error.Allowed} is allowed.");
         }
     }
 

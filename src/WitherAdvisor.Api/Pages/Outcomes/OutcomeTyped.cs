@@ -2,8 +2,8 @@ using System.Globalization;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Outcomes.Log;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 

@@ -1,8 +1,10 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Spells;
 using WitherAdvisor.Review;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Weather.Review;
 
@@ -61,7 +63,7 @@ internal static class ReviewMapping
     {
         Kind = wanted.Kind,
         Since = Local(wanted.Since, clock),
-        Text = WantedWording.Sentence(wanted, wall),
+        Text = WantedWording.Sentence(Wordbook.English, wanted, wall),
     };
 
     private static ReviewedFeedAnswer ToAnswer(ReviewedFeed feed, SiteClock clock) => new()
