@@ -15,10 +15,10 @@ internal static class TornadoTable
         [words.Name(reach), words["tornado.moved_to"], words["tornado.ready"], words["tornado.moved_to"], words["tornado.ready"]],
         bars.Select(IReadOnlyList<string> (bar) =>
         [
-            $"{SensitivityWording.Name(words, bar.Code)} ({Value(bar, bar.PlannedValue)})",
-            Value(bar, bar.LowValue), SensitivityWording.Change(words, bar.ChangeAtLowHours),
-            Value(bar, bar.HighValue), SensitivityWording.Change(words, bar.ChangeAtHighHours),
+            $"{SensitivityWording.Name(words, bar.Code)} ({Value(words, bar, bar.PlannedValue)})",
+            Value(words, bar, bar.LowValue), SensitivityWording.Change(words, bar.ChangeAtLowHours),
+            Value(words, bar, bar.HighValue), SensitivityWording.Change(words, bar.ChangeAtHighHours),
         ]));
 
-    private static string Value(SensitivityBar bar, double value) => ShownNumber.Of(value, bar.Unit).RoundedText;
+    private static string Value(Wordbook words, SensitivityBar bar, double value) => ShownNumber.Of(value, bar.Unit).Rounded(words);
 }

@@ -14,16 +14,16 @@ public static class SensitivityWording
     public static string Sentence(Wordbook words, SensitivityBar bar, PersonUnits units) => words.Say(
         "sensitivity_bar.sentence",
         ("input", Name(words, bar.Code)),
-        ("low", Value(bar, bar.LowValue, units)),
+        ("low", Value(words, bar, bar.LowValue, units)),
         ("change_at_low", InWords(words, bar.ChangeAtLowHours)),
-        ("high", Value(bar, bar.HighValue, units)),
+        ("high", Value(words, bar, bar.HighValue, units)),
         ("change_at_high", InWords(words, bar.ChangeAtHighHours)));
 
-    private static string Value(SensitivityBar bar, double value, PersonUnits units) => bar.Unit switch
+    private static string Value(Wordbook words, SensitivityBar bar, double value, PersonUnits units) => bar.Unit switch
     {
         "K" => units.DifferenceText(value),
         "kg" => units.WeightText(value),
-        _ => ShownNumber.Of(value, bar.Unit).RoundedText,
+        _ => ShownNumber.Of(value, bar.Unit).Rounded(words),
     };
 
     private static string InWords(Wordbook words, double? change) => change switch

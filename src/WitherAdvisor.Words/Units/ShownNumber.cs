@@ -27,6 +27,9 @@ public sealed record ShownNumber(double Value, string Unit)
     /// <summary>"78.7 %", rounded as nobody would read it finer.</summary>
     public string RoundedText => WithUnit(RoundedValue);
 
+    /// <summary>The same with the unit as a language writes it.</summary>
+    public string Rounded(Wordbook words) => (this with { Unit = words.OfCode("model_unit", Unit) }).RoundedText;
+
     /// <summary>The number of <see cref="RoundedText"/> alone.</summary>
     public string RoundedValue => Figures.Fixed(Value, Math.Abs(Value) switch
     {

@@ -53,7 +53,7 @@ public sealed class AdvicePageTests
         string html = await PageText.Html<AdvicePage>(new { View = Sample.View(hoursNow: 13) });
 
         string page = PageText.Read(html);
-        Assert.Contains("The stop of this plan, Wed 15 Jul 2026, 04:34, has passed.", page, StringComparison.Ordinal);
+        Assert.Contains("This plan’s stop, Wed 15 Jul 2026, 04:34, has passed.", page, StringComparison.Ordinal);
         Assert.Contains($"from Tue 16:10 {Sample.Settings[0].Plenum.DryBulbC:F1} °C dry bulb", page, StringComparison.Ordinal);
         Assert.DoesNotContain("class=\"past\"", html, StringComparison.Ordinal);
     }
@@ -73,7 +73,7 @@ public sealed class AdvicePageTests
         string body = page[page.IndexOf("Invented Hill", StringComparison.Ordinal)..];
         Assert.Contains("difference (HD) 16.2 °F", body, StringComparison.Ordinal);
         Assert.Contains("2593 lb green, 5.7 lb/ft²", body, StringComparison.Ordinal);
-        Assert.Contains("a sample of 10 lb marked at loading weighs 8.54 lb", body, StringComparison.Ordinal);
+        Assert.Contains("8.54 lb for a sample that weighed 10 lb at loading", body, StringComparison.Ordinal);
         Assert.DoesNotContain("°C", body, StringComparison.Ordinal);
         Assert.DoesNotContain(" kg", body, StringComparison.Ordinal);
     }

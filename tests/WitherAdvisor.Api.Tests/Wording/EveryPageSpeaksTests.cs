@@ -88,6 +88,7 @@ public sealed class EveryPageSpeaksTests : IDisposable
         await Speaks(MadeUpLanguageHost.Site + "/outcomes", names);
 
         string refused = await Entered(("dry_bulb", ""), ("wet_bulb", ""), ("instrument", ""), (BatchForm.ReadyBy + "_date", ""), (BatchForm.Trough, "trough-2"));
+        names = await Names();
         await Speaks(refused, names);
         (await service.Host.Send(refused, refused + "/cancelled", [.. Time(ClosingForm.CancelledAt, "20:40"), (ClosingForm.CancelReason, "000")])).Dispose();
         await Speaks(refused, names);

@@ -48,7 +48,7 @@ internal static partial class VisibleWords
                 .ToDictionary(attribute => attribute.Groups["name"].Value, attribute => WebUtility.HtmlDecode(attribute.Groups["value"].Value), StringComparer.Ordinal);
             string? own = attributes.GetValueOrDefault("lang");
             language ??= own;
-            unread |= Unread.Contains(name) || (own is not null && own != language);
+            unread |= Unread.Contains(name) || attributes.GetValueOrDefault("translate") == "no" || (own is not null && own != language);
             foreach (string word in unread ? [] : Spoken.SelectMany(spoken => In(attributes.GetValueOrDefault(spoken, ""))))
             {
                 yield return word;

@@ -92,7 +92,7 @@ public sealed class TornadoDrawing
         var low = ShownNumber.Of(bar.LowValue, bar.Unit);
         var high = ShownNumber.Of(bar.HighValue, bar.Unit);
         return new(
-            top, SensitivityWording.Name(words, bar.Code), words.Say("figure.from_to", ("low", low.RoundedValue), ("high", high.RoundedText)),
+            top, SensitivityWording.Name(words, bar.Code), words.Say("figure.from_to", ("low", low.RoundedValue), ("high", high.Rounded(words))),
             End(bar.ChangeAtLowHours), End(bar.ChangeAtHighHours));
     }
 
