@@ -9,12 +9,12 @@ internal static class EnumKeys
     public static string Of<T>(T member)
         where T : struct, Enum => Cache<T>.Keys[member];
 
-    public static string Of(Type type, object member) =>
+    public static string OfMember(Type type, object member) =>
         $"{JsonNamingPolicy.SnakeCaseLower.ConvertName(type.Name)}.{JsonNamingPolicy.SnakeCaseLower.ConvertName(member.ToString()!)}";
 
     private static class Cache<T>
         where T : struct, Enum
     {
-        public static readonly FrozenDictionary<T, string> Keys = Enum.GetValues<T>().ToFrozenDictionary(member => member, member => Of(typeof(T), member));
+        public static readonly FrozenDictionary<T, string> Keys = Enum.GetValues<T>().ToFrozenDictionary(member => member, member => OfMember(typeof(T), member));
     }
 }

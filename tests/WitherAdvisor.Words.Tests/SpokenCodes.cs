@@ -45,5 +45,5 @@ internal static class SpokenCodes
         from spoken in Enums
         from object member in Enum.GetValues(spoken.Type)
         from further in spoken.Further
-        select EnumKeys.Of(spoken.Type, member) + further;
+        select EnumKeys.OfMember(spoken.Type, member) + further;
 }
