@@ -15,15 +15,15 @@ public sealed class OutcomePagesTests(Loft loft)
     {
         IPage page = await loft.OpenOnPhone(javaScript: false);
         await BatchPages.EnterRainWetBatch(page);
-        await page.GetByText("It ended at another time, or otherwise").ClickAsync();
+        await page.GetByText("It came off at another time, or it was cancelled or mixed").ClickAsync();
         await page.GetByLabel("Off the trough at, date").FillAsync("2026-06-20");
         await BatchPages.TextBox(page, "Off the trough at").FillAsync("05:30");
         await page.GetByRole(AriaRole.Button, new() { Name = "Off the trough at that time" }).ClickAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "What came of it" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Outcome" }).ClickAsync();
 
         await BatchPages.TextBox(page, "Withered weight").FillAsync("620");
         await page.GetByRole(AriaRole.Radio, new() { Name = "right" }).CheckAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Save what came of it" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save the outcome" }).ClickAsync();
         await Assertions.Expect(page.GetByText("46.3 %")).ToBeVisibleAsync();
 
         await page.GetByRole(AriaRole.Link, new() { Name = "The log" }).ClickAsync();

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -8,10 +9,10 @@ internal static class CautionMapping
 {
     public static IReadOnlyList<CautionAnswer> All { get; } =
     [
-        new() { Code = "a_person_decides", Text = Cautions.Standing },
-        .. Cautions.All.Select(caution => new CautionAnswer { Code = caution.Code, Text = caution.Full }),
+        new() { Code = "a_person_decides", Text = Cautions.Standing(Wordbook.English) },
+        .. Cautions.All(Wordbook.English).Select(caution => new CautionAnswer { Code = caution.Code, Text = caution.Full }),
     ];
 
     /// <summary>Of a plan whose air is held by what the night really is.</summary>
-    public static CautionAnswer HoldTheDifference { get; } = new() { Code = "hold_the_difference", Text = SettingWording.HoldTheDifference };
+    public static CautionAnswer HoldTheDifference { get; } = new() { Code = "hold_the_difference", Text = Cautions.HoldTheDifference(Wordbook.English) };
 }

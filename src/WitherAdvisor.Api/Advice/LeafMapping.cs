@@ -1,10 +1,10 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -19,7 +21,7 @@ internal static class NoticeMapping
             Unit = unit,
             Allowed = isFraction ? Percent.Of(notice.Allowed) : notice.Allowed,
             Reached = isFraction ? Percent.Of(notice.Reached) : notice.Reached,
-            Text = LimitWording.Sentence(notice, PersonUnits.Usual),
+            Text = LimitWording.Sentence(Wordbook.English, notice, PersonUnits.Usual),
         };
     }
 

@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Advice.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Advice;
 
@@ -13,7 +15,7 @@ internal static class ReliefMapping
         Relief = relief.Kind,
         Unit = Unit(relief.Kind),
         Amount = relief.Kind == ReliefKind.SlowerFan ? Percent.Of(relief.Amount) : relief.Amount,
-        Text = ReliefWording.Sentence(relief, PersonUnits.Usual),
+        Text = ReliefWording.Sentence(Wordbook.English, relief, PersonUnits.Usual),
     };
 
     private static string? Unit(ReliefKind kind) => kind switch

@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Words.Leaf;
 using Domain = WitherAdvisor.Loft.Intake.LotWarning;
 
 namespace WitherAdvisor.Api.Batches;

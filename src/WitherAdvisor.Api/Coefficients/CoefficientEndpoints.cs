@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Words.Model;
 
 namespace WitherAdvisor.Api.Coefficients;
 

@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Hosting;
-using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft;
+using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words.Feeds;
 
 namespace WitherAdvisor.Api.Feeds;
 

@@ -1,8 +1,13 @@
 using WitherAdvisor.Api.Feeds.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Store;
+using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Feeds;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Feeds;
 
@@ -26,7 +31,10 @@ internal sealed class FeedStates(FeedStateReading states, ISiteStore sites, Time
             Notes = [.. (good?.Notes ?? []).Select(FeedNoteWording.Sentence)],
             RefusedAt = last is { IsGood: false } ? last.FetchedAt : null,
             Refusal = last?.Refusal is { } fault ? FeedFaultWording.Sentence(fault) : null,
-            Text = FeedWording.State(feed, attribution, last, good, new WallClock(site.TimeZone)),
+            Text = FeedWording.State(
+                Wordbook.English, feed, attribution,
+                last is null ? null : new FeedAsked(last.FetchedAt, last.Refusal is { } refusal ? FeedFaultWording.Sentence(refusal) : null),
+                good?.FetchedAt, new WallClock(site.TimeZone)),
         };
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -14,7 +15,7 @@ internal static partial class CardDocument
     public static string Markdown { get; } = string.Concat(Parts.Select(part => part switch
     {
         CardPart.Text text => text.Markdown,
-        CardPart.Picture picture => TornadoTable.Of(picture.Batch.Sensitivity),
+        CardPart.Picture picture => TornadoTable.Of(Wordbook.English, picture.Batch.Sensitivity),
         _ => throw new InvalidOperationException("A part of no kind."),
     }));
 

@@ -1,8 +1,10 @@
 using WitherAdvisor.Api.Advice;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Model;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -27,7 +29,7 @@ internal static class CardSlots
         "constants" => CardTables.Constants(),
         "checks" => CardTables.Checks(),
         _ when slot.StartsWith(Summary, StringComparison.Ordinal) =>
-            SensitivitySummary.Of(CardBatch.All.Single(batch => batch.Id == slot[Summary.Length..]).Sensitivity),
+            SensitivitySummary.Of(Wordbook.English, CardBatch.All.Single(batch => batch.Id == slot[Summary.Length..]).Sensitivity),
         _ => throw new InvalidDataException($"The model card has a gap that nothing fills: {slot}."),
     };
 

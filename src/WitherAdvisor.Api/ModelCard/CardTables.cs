@@ -1,6 +1,8 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Model;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -49,11 +51,11 @@ internal static class CardTables
     };
 
     private static string Founded(CoefficientStatus status, string source) =>
-        source.StartsWith(BasisWording.Name(status), StringComparison.OrdinalIgnoreCase)
-            ? $"**{source[..BasisWording.Name(status).Length]}**{source[BasisWording.Name(status).Length..]}"
-            : $"**{BasisWording.Name(status)}**: {source}";
+        source.StartsWith(Wordbook.English.Name(status), StringComparison.OrdinalIgnoreCase)
+            ? $"**{source[..Wordbook.English.Name(status).Length]}**{source[Wordbook.English.Name(status).Length..]}"
+            : $"**{Wordbook.English.Name(status)}**: {source}";
 
     private static string ByTopic<T>(
         IReadOnlyList<T> all, Func<T, ModelTopic> topic, IReadOnlyList<string> heads, Func<T, IReadOnlyList<string>> row) =>
-        string.Join("\n\n", all.GroupBy(topic).Select(group => $"### {BasisWording.Name(group.Key)}\n\n{MarkdownTable.Of(heads, group.Select(row))}"));
+        string.Join("\n\n", all.GroupBy(topic).Select(group => $"### {Wordbook.English.Name(group.Key)}\n\n{MarkdownTable.Of(heads, group.Select(row))}"));
 }

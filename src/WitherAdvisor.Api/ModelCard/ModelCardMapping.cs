@@ -1,10 +1,11 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.ModelCard.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;
+using WitherAdvisor.Words.Model;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.ModelCard.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words.Learning;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 

@@ -1,6 +1,8 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -9,19 +11,19 @@ internal static class SensitivitySummary
 {
     private const int MostNamed = 3;
 
-    public static string Of(Sensitivity sensitivity)
+    public static string Of(Wordbook words, Sensitivity sensitivity)
     {
         string[] widest =
         [
-            .. sensitivity.Widest(MostNamed).Select(bar => SensitivityWording.Name(bar.Code).ToLowerInvariant()),
+            .. sensitivity.Widest(MostNamed).Select(bar => SensitivityWording.Name(words, bar.Code).ToLowerInvariant()),
         ];
-        return $"Ready after {Figures.Hours(sensitivity.PlannedHours)} by the plan, in eight cases of ten {Band(sensitivity.ReadyHours)}. "
-            + $"Of what is uncertain these matter most: {string.Join("; ", widest)}.";
+        return words.Say(
+            "tornado.summary",
+            ("hours", Figures.Hours(sensitivity.PlannedHours)), ("band", Band(words, sensitivity.ReadyHours)), ("widest", string.Join("; ", widest)));
     }
 
-    private static string Band(Percentiles hours) =>
-        $"{Before(hours.P10, "from")} {Before(hours.P90, "to")}";
+    private static string Band(Wordbook words, Percentiles hours) =>
+        words.Say("tornado.band", ("from", Hours(words, hours.P10)), ("to", Hours(words, hours.P90)));
 
-    private static string Before(double? hours, string word) =>
-        hours is { } known ? $"{word} {Figures.Hours(known)}" : $"{word} later than the air is looked at for";
+    private static string Hours(Wordbook words, double? hours) => hours is { } known ? Figures.Hours(known) : words["tornado.later_than_looked"];
 }

@@ -1,22 +1,24 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.ModelCard;
 
 /// <summary>What matters most for a batch, as a table.</summary>
 internal static class TornadoTable
 {
-    public static string Of(Sensitivity sensitivity) => string.Join("\n\n", Enum.GetValues<SensitivityReach>()
-        .Select(reach => Of(reach, [.. sensitivity.Bars.Where(bar => bar.Reach == reach)])));
+    public static string Of(Wordbook words, Sensitivity sensitivity) => string.Join("\n\n", Enum.GetValues<SensitivityReach>()
+        .Select(reach => Of(words, reach, [.. sensitivity.Bars.Where(bar => bar.Reach == reach)])));
 
-    private static string Of(SensitivityReach reach, IReadOnlyList<SensitivityBar> bars) => MarkdownTable.Of(
-        [SensitivityWording.Name(reach), "moved to", "ready", "moved to", "ready"],
+    private static string Of(Wordbook words, SensitivityReach reach, IReadOnlyList<SensitivityBar> bars) => MarkdownTable.Of(
+        [words.Name(reach), words["tornado.moved_to"], words["tornado.ready"], words["tornado.moved_to"], words["tornado.ready"]],
         bars.Select(IReadOnlyList<string> (bar) =>
         [
-            $"{SensitivityWording.Name(bar.Code)} ({Value(bar, bar.PlannedValue)})",
-            Value(bar, bar.LowValue), SensitivityWording.Change(bar.ChangeAtLowHours),
-            Value(bar, bar.HighValue), SensitivityWording.Change(bar.ChangeAtHighHours),
+            $"{SensitivityWording.Name(words, bar.Code)} ({Value(words, bar, bar.PlannedValue)})",
+            Value(words, bar, bar.LowValue), SensitivityWording.Change(words, bar.ChangeAtLowHours),
+            Value(words, bar, bar.HighValue), SensitivityWording.Change(words, bar.ChangeAtHighHours),
         ]));
 
-    private static string Value(SensitivityBar bar, double value) => ShownNumber.Of(value, bar.Unit).RoundedText;
+    private static string Value(Wordbook words, SensitivityBar bar, double value) => ShownNumber.Of(value, bar.Unit).Rounded(words);
 }

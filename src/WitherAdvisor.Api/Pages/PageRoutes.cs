@@ -21,6 +21,7 @@ internal static class PageRoutes
     {
         services.AddRazorComponents();
         services.AddAntiforgery(options => options.Cookie.Name = "form");
+        services.AddLanguages();
         services.AddScoped<OnHand>();
         services.AddScoped<BatchEntry>();
         services.AddScoped<AdviceViewing>();

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages;
 
@@ -34,7 +34,7 @@ public static class UnitChoice
         said(ScaleName) switch { "c" => TemperatureScale.Celsius, "f" => TemperatureScale.Fahrenheit, _ => units.Scale },
         said(WeightName) switch { "kg" => WeightUnit.Kilogram, "lb" => WeightUnit.Pound, _ => units.Weight });
 
-    private static void Keep(HttpContext http, string name, string value) =>
+    internal static void Keep(HttpContext http, string name, string value) =>
         http.Response.Cookies.Append(name, value, new CookieOptions
         {
             HttpOnly = true,

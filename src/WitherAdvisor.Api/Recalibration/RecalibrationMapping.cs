@@ -1,12 +1,12 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Sites;
+using WitherAdvisor.Words.Learning;
 
 namespace WitherAdvisor.Api.Recalibration;
 

@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Recalibration.Answers;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Words.Learning;
 
 namespace WitherAdvisor.Api.Recalibration;
 

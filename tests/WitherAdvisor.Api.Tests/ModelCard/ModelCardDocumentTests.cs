@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Documentation;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Tests.ModelCard;
 

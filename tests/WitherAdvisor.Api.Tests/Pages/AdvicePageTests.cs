@@ -1,9 +1,12 @@
 using WitherAdvisor.Api.Pages.Advice;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -51,7 +54,7 @@ public sealed class AdvicePageTests
         string html = await PageText.Html<AdvicePage>(new { View = Sample.View(hoursNow: 13) });
 
         string page = PageText.Read(html);
-        Assert.Contains("The stop of this plan, Wed 15 Jul 2026, 04:34, has passed.", page, StringComparison.Ordinal);
+        Assert.Contains("This plan’s stop, Wed 15 Jul 2026, 04:34, has passed.", page, StringComparison.Ordinal);
         Assert.Contains($"from Tue 16:10 {Sample.Settings[0].Plenum.DryBulbC:F1} °C dry bulb", page, StringComparison.Ordinal);
         Assert.DoesNotContain("class=\"past\"", html, StringComparison.Ordinal);
     }
@@ -71,14 +74,14 @@ public sealed class AdvicePageTests
         string body = page[page.IndexOf("Invented Hill", StringComparison.Ordinal)..];
         Assert.Contains("difference (HD) 16.2 °F", body, StringComparison.Ordinal);
         Assert.Contains("2593 lb green, 5.7 lb/ft²", body, StringComparison.Ordinal);
-        Assert.Contains("a sample of 10 lb marked at loading weighs 8.54 lb", body, StringComparison.Ordinal);
+        Assert.Contains("8.54 lb for a sample that weighed 10 lb at loading", body, StringComparison.Ordinal);
         Assert.DoesNotContain("°C", body, StringComparison.Ordinal);
         Assert.DoesNotContain(" kg", body, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task The_difference_is_to_be_held_when_the_night_is_another_one() => Assert.Contains(
-        SettingWording.HoldTheDifference, await PageText.Of<AdvicePage>(new { View = Sample.View() }), StringComparison.Ordinal);
+        Cautions.HoldTheDifference(Wordbook.English), await PageText.Of<AdvicePage>(new { View = Sample.View() }), StringComparison.Ordinal);
 
     [Fact]
     public async Task What_matters_most_for_the_batch_stands_under_why()
@@ -117,7 +120,7 @@ public sealed class AdvicePageTests
 
         Assert.Contains("No forecast was given", page, StringComparison.Ordinal);
         Assert.Contains("No measured radiation", page, StringComparison.Ordinal);
-        Assert.All(Cautions.All, caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
+        Assert.All(Cautions.All(Wordbook.English), caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -2,9 +2,11 @@ using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -56,19 +58,19 @@ public sealed class BatchFormTests
     }
 
     [Theory]
-    [InlineData(BatchForm.GreenWeight, "1,200", "“1,200” was given", "1 to 1470 kg is allowed")]
-    [InlineData(BatchForm.GreenWeight, "NaN", "“NaN” was given", "1 to 1470 kg is allowed")]
-    [InlineData(BatchForm.GreenWeight, "1e3", "“1e3” was given", "1 to 1470 kg is allowed")]
-    [InlineData(BatchForm.GreenWeight, "1471", "1471 kg was given", "1 to 1470 kg is allowed")]
-    [InlineData(BatchForm.GreenWeight, "", "Nothing was given", "needed")]
-    [InlineData(BatchForm.Division, "", "Nothing was given", "needed")]
+    [InlineData(BatchForm.GreenWeight, "1,200", "“1,200” is not a number", "1 to 1470 kg is allowed")]
+    [InlineData(BatchForm.GreenWeight, "NaN", "“NaN” is not a number", "1 to 1470 kg is allowed")]
+    [InlineData(BatchForm.GreenWeight, "1e3", "“1e3” is not a number", "1 to 1470 kg is allowed")]
+    [InlineData(BatchForm.GreenWeight, "1471", "1471 kg is out of range", "1 to 1470 kg is allowed")]
+    [InlineData(BatchForm.GreenWeight, "", "Nothing entered", "needed")]
+    [InlineData(BatchForm.Division, "", "Nothing entered", "needed")]
     [InlineData(BatchForm.Division, "two\nlines", "9 characters", "on one line")]
-    [InlineData(BatchForm.Moisture, "40", "40 % wet basis was given", "60 to 90 % wet basis is allowed")]
+    [InlineData(BatchForm.Moisture, "40", "40 % wet basis is out of range", "60 to 90 % wet basis is allowed")]
     [InlineData(BatchForm.SurfaceWater, "-1", "-1 %", "0 to 60 %")]
-    [InlineData(BatchForm.Feel, "Soggy", "“Soggy” was given", "choose one")]
-    [InlineData(BatchForm.Feel, "2", "“2” was given", "choose one")]
+    [InlineData(BatchForm.Feel, "Soggy", "“Soggy” is not on the list", "choose from")]
+    [InlineData(BatchForm.Feel, "2", "“2” is not on the list", "choose from")]
     [InlineData(BatchForm.Trough, "t9", "Choose one", "troughs")]
-    [InlineData(LoftAirForm.RainDay, "-3", "-3 mm was given", "0 to")]
+    [InlineData(LoftAirForm.RainDay, "-3", "-3 mm is out of range", "0 to")]
     public void A_wrong_field_is_told_what_was_given_and_what_is_allowed(string field, string typed, string given, string allowed)
     {
         (EnteredBatch? entered, FilledForm form) = Read(Filled((field, typed)));
@@ -82,10 +84,10 @@ public sealed class BatchFormTests
     }
 
     [Theory]
-    [InlineData(BatchForm.PluckedTo, "03:00", "not before plucking began")]
-    [InlineData(BatchForm.LoadedAt, "10:00", "not before plucking ended")]
-    [InlineData(BatchForm.LoadedAt, "26:00", "24-hour site time")]
-    [InlineData(BatchForm.LoadedAt, "", "Nothing was given")]
+    [InlineData(BatchForm.PluckedTo, "03:00", "is before plucking began")]
+    [InlineData(BatchForm.LoadedAt, "10:00", "is before plucking ended")]
+    [InlineData(BatchForm.LoadedAt, "26:00", "a 24-hour time")]
+    [InlineData(BatchForm.LoadedAt, "", "Nothing entered")]
     public void Times_out_of_order_are_told(string field, string time, string text)
     {
         (EnteredBatch? entered, FilledForm form) = Read(Filled((TimeFields.Time(field), time)));
@@ -173,7 +175,7 @@ public sealed class BatchFormTests
 
         FieldProblem problem = Assert.Single(form.Problems);
         Assert.Equal(LoftAirForm.RainThreeDays, problem.Field);
-        Assert.Contains("5.0 mm was given; not less than the 12 mm", problem.Text, StringComparison.Ordinal);
+        Assert.Contains("5.0 mm is less than the 12 mm", problem.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -242,7 +244,7 @@ public sealed class BatchFormTests
 
     private static (EnteredBatch? Entered, FilledForm Form) Read(Dictionary<string, string> typed, PersonUnits? units = null)
     {
-        FormReader reader = new(typed);
+        FormReader reader = new(Wordbook.English, typed);
         EnteredBatch? entered = new BatchForm(Sample.Site, [Sample.Trough], units ?? PersonUnits.Usual).Read(reader);
         return (entered, reader.Filled);
     }

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Xml.Linq;
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Plans;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -12,7 +13,7 @@ public sealed class CurveDrawingTests
     private const double Near = 1e-9;
 
     private static CurveDrawing Drawing(IReadOnlyList<CurvePoint>? curve = null, IReadOnlyList<double>? turns = null) => new(
-        curve ?? Sample.Advised.Curve, turns ?? Sample.Plan.TurnHours, 0.6, Sample.LoadedAt, new WallClock("Asia/Colombo"));
+        curve ?? Sample.Advised.Curve, turns ?? Sample.Plan.TurnHours, 0.6, Sample.LoadedAt, new WallClock("Asia/Colombo"), Wordbook.English);
 
     [Fact]
     public void Every_point_lies_within_its_panel()

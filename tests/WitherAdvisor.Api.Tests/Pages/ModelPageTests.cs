@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.Pages.Model;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -33,7 +34,7 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public void Each_bar_lies_where_its_hours_are()
     {
-        TornadoDrawing drawing = new("a", Made(("surface_water", -1, 2), ("airflow", 1, -1)));
+        TornadoDrawing drawing = new("a", Made(("surface_water", -1, 2), ("airflow", 1, -1)), Wordbook.English);
 
         TornadoRow water = drawing.Rows[0];
         Assert.True(water.Low!.IsLeft && !water.High!.IsLeft);
@@ -47,18 +48,18 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public void An_end_that_is_never_reached_runs_to_the_edge_and_says_so()
     {
-        TornadoEnd end = new TornadoDrawing("a", Made(("skin_conductance", null, -1))).Rows[0].Low!;
+        TornadoEnd end = new TornadoDrawing("a", Made(("skin_conductance", null, -1)), Wordbook.English).Rows[0].Low!;
 
         Assert.Equal(TornadoFrame.Middle + TornadoFrame.Reach, end.X);
         Assert.Equal("not reached", end.Text);
     }
 
     [Fact]
-    public void What_moves_nothing_says_so() => Assert.True(new TornadoDrawing("a", Made(("night_air", 0, 0))).Rows[0].IsNothing);
+    public void What_moves_nothing_says_so() => Assert.True(new TornadoDrawing("a", Made(("night_air", 0, 0)), Wordbook.English).Rows[0].IsNothing);
 
     [Fact]
     public void Every_input_that_the_model_moves_has_words() => Assert.All(
-        CardBatch.All.SelectMany(batch => batch.Sensitivity.Bars), bar => Assert.Contains(bar.Code, SensitivityWording.Known));
+        CardBatch.All.SelectMany(batch => batch.Sensitivity.Bars), bar => Assert.Contains($"sensitivity.{bar.Code}", Wordbook.English.Texts.Keys));
 
     public void Dispose() => host.Dispose();
 

@@ -143,7 +143,7 @@ public sealed class OutcomePagesTests : IDisposable
         string page = await host.Page(await Entered() + "/outcome");
 
         Assert.Contains("still on its trough", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("Save what came of it", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Save the outcome", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -153,7 +153,7 @@ public sealed class OutcomePagesTests : IDisposable
         const string import = "/sites/invented-hill/outcomes/import";
 
         string preview = await Upload(import, Log);
-        Assert.Contains("nothing is kept yet", preview, StringComparison.Ordinal);
+        Assert.Contains("nothing is saved yet", preview, StringComparison.Ordinal);
         Assert.Contains("Line 4: does not fit", preview, StringComparison.Ordinal);
         Assert.Contains("Line 3: looks odd", preview, StringComparison.Ordinal);
         Assert.Empty(await Batches.List("invented-hill", 10, Cancel));
@@ -162,7 +162,7 @@ public sealed class OutcomePagesTests : IDisposable
         using HttpResponseMessage taken = await host.Send(import, import, (ImportPageEndpoints.TextField, previewed), (ImportPageEndpoints.OddField, "yes"));
 
         Assert.Equal(HttpStatusCode.OK, taken.StatusCode);
-        Assert.Contains("Taken", await taken.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+        Assert.Contains("Imported", await taken.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
         Assert.Equal(2, (await Batches.List("invented-hill", 10, Cancel)).Count);
     }
 
@@ -192,7 +192,7 @@ public sealed class OutcomePagesTests : IDisposable
         Assert.Contains("1 outcome<", filtered, StringComparison.Ordinal);
         Assert.Contains("from=2025-06-01T00%3A00%3A00%2B05%3A30&amp;to=2025-06-02T00%3A00%3A00%2B05%3A30&amp;cultivar=Clone%20A", filtered, StringComparison.Ordinal);
         Assert.Contains("No outcomes", await host.Page("/sites/invented-hill/outcomes?spell=DryWindy"), StringComparison.Ordinal);
-        Assert.Contains("A date such as", await host.Page("/sites/invented-hill/outcomes?from=yesterday"), StringComparison.Ordinal);
+        Assert.Contains("Write a date such as", await host.Page("/sites/invented-hill/outcomes?from=yesterday"), StringComparison.Ordinal);
     }
 
     [Fact]

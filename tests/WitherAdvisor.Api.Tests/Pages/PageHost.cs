@@ -3,6 +3,7 @@ using System.Net.Http.Json;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Time.Testing;
@@ -21,13 +22,15 @@ public sealed class PageHost : IDisposable
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-pages-");
     private readonly WebApplicationFactory<Program> factory;
 
-    public PageHost()
+    /// <param name="further">What a test wants otherwise.</param>
+    public PageHost(Action<IServiceCollection>? further = null)
     {
         factory = new WebApplicationFactory<Program>().WithWebHostBuilder(host => host
             .UseSetting("Logging:LogLevel:Default", "Error")
             .UseSetting("Demo:OnNewDatabase", "false")
             .UseSetting("Store:DatabasePath", Path.Combine(folder.FullName, "pages.db"))
-            .ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock))));
+            .ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock)))
+            .ConfigureTestServices(further ?? (_ => { })));
         Browser = factory.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
         Browser.Timeout = Patience.Longest;
     }
@@ -73,6 +76,19 @@ public sealed class PageHost : IDisposable
         }
 
         return await Browser.PostAsync(new Uri(target, UriKind.Relative), new FormUrlEncodedContent(fields), TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>Opens a page and sends the form on it that takes a file.</summary>
+    public async Task<HttpResponseMessage> SendFile(string page, string file, params (string Field, string Typed)[] typed)
+    {
+        Match token = Regex.Match(await Page(page), "name=\"(?<name>__RequestVerificationToken)\" value=\"(?<value>[^\"]*)\"", RegexOptions.NonBacktracking);
+        using MultipartFormDataContent form = new() { { new ByteArrayContent(System.Text.Encoding.UTF8.GetBytes(file)), "file", "invented.csv" } };
+        foreach ((string field, string text) in typed.Append((token.Groups["name"].Value, token.Groups["value"].Value)))
+        {
+            form.Add(new StringContent(text), field);
+        }
+
+        return await Browser.PostAsync(new Uri(page, UriKind.Relative), form, TestContext.Current.CancellationToken);
     }
 
     /// <summary>A batch as it is entered when nothing else is said.</summary>

@@ -62,7 +62,7 @@ public sealed class PageRoutesTests : IDisposable
 
         string html = await answer.Content.ReadAsStringAsync(Cancel);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
-        Assert.Contains("99999 kg was given. 1 to 1470 kg is allowed.", PageText.Read(html), StringComparison.Ordinal);
+        Assert.Contains("99999 kg is out of range. 1 to 1470 kg is allowed.", PageText.Read(html), StringComparison.Ordinal);
         Assert.Contains("value=\"99999\"", html, StringComparison.Ordinal);
         Assert.DoesNotContain("<b>", html, StringComparison.Ordinal);
         Assert.Empty(await host.Services.GetRequiredService<IBatchStore>().List("invented-hill", 10, Cancel));
@@ -104,7 +104,7 @@ public sealed class PageRoutesTests : IDisposable
 
         string page = PageText.Read(await host.Page(PageHost.NewBatch));
 
-        Assert.Contains("Trough 1 empty, takes 1470 kg at most", page, StringComparison.Ordinal);
+        Assert.Contains("Trough 1 empty, takes up to 1470 kg", page, StringComparison.Ordinal);
         Assert.Contains("Trough 2 still holds Lower division, Field 7", page, StringComparison.Ordinal);
     }
 
@@ -187,7 +187,7 @@ public sealed class PageRoutesTests : IDisposable
             new FormUrlEncodedContent(PageHost.Batch((BatchForm.Field, "Field 1")).Select(field => KeyValuePair.Create(field.Field, field.Typed))), Cancel);
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains("grown old", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
+        Assert.Contains("out of date", await answer.Content.ReadAsStringAsync(Cancel), StringComparison.Ordinal);
         StoredBatch kept = Assert.Single(await host.Services.GetRequiredService<IBatchStore>().List("invented-hill", 10, Cancel));
         Assert.Null(kept.UnloadedAt);
         Assert.Single(await host.Services.GetRequiredService<IBatchStore>().ListAdvice(batch, Cancel));

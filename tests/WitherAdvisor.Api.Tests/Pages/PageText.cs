@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Tests.Pages;
 
@@ -17,6 +18,8 @@ internal static partial class PageText
         await using ServiceProvider services = new ServiceCollection()
             .AddLogging()
             .AddSingleton<AntiforgeryStateProvider, FixedToken>()
+            .AddSingleton(Wordbook.English)
+            .AddSingleton(Wordbooks.Embedded)
             .BuildServiceProvider();
         await using HtmlRenderer renderer = new(services, services.GetRequiredService<Microsoft.Extensions.Logging.ILoggerFactory>());
         Dictionary<string, object?> named = parameters.GetType().GetProperties()

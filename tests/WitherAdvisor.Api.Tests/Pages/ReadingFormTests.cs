@@ -1,8 +1,9 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -29,11 +30,11 @@ public sealed class ReadingFormTests
     }
 
     [Theory]
-    [InlineData(BulbFields.WetBulb, "21", "not above the dry bulb, 20.0 °C")]
+    [InlineData(BulbFields.WetBulb, "21", "is above the dry bulb, 20.0 °C; it must not be")]
     [InlineData(BulbFields.WetBulb, "1", "no air at 20.0 °C is that dry")]
-    [InlineData(BulbFields.Instrument, "", "needed with a wet bulb")]
-    [InlineData(BulbFields.DryBulb, "", "needed with a wet bulb")]
-    [InlineData(BulbFields.DryBulb, "68 F", "“68 F” was given")]
+    [InlineData(BulbFields.Instrument, "", "a wet bulb needs one")]
+    [InlineData(BulbFields.DryBulb, "", "needs a dry bulb with it")]
+    [InlineData(BulbFields.DryBulb, "68 F", "“68 F” is not a number")]
     [InlineData(BulbFields.DryBulb, "70", "-10 to 50 °C")]
     public void A_pair_that_cannot_be_is_told(string field, string typed, string text)
     {
@@ -67,7 +68,7 @@ public sealed class ReadingFormTests
     {
         (_, FilledForm form) = Read((BulbFields.DryBulb, "20"), (TimeFields.Time(ReadingForm.ReadAt), "16:30"));
 
-        Assert.Contains("not after now, Tue 14 Jul 2026, 16:10", Assert.Single(form.Problems).Text, StringComparison.Ordinal);
+        Assert.Contains("later than now, Tue 14 Jul 2026, 16:10", Assert.Single(form.Problems).Text, StringComparison.Ordinal);
     }
 
     private static (EnteredReading? Entered, FilledForm Form) Read(params (string Field, string Typed)[] typed) => Read(PersonUnits.Usual, typed);
@@ -80,7 +81,7 @@ public sealed class ReadingFormTests
             fields[field] = text;
         }
 
-        FormReader reader = new(fields);
+        FormReader reader = new(Wordbook.English, fields);
         EnteredReading? entered = new ReadingForm(Sample.Site, units).Read(reader, Sample.LoadedAt);
         return (entered, reader.Filled);
     }

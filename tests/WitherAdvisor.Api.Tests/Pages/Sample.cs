@@ -1,19 +1,22 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
-using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Pages.Advice;
+using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
-using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
 using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Tests.Pages;
 
@@ -69,7 +72,7 @@ internal static class Sample
 
     public static AdviceView View(AdviceOutcome? outcome = null, PersonUnits? units = null, double hoursNow = 0.2, StoredBatch? batch = null) => new(
         Site, Trough, batch ?? Batch, outcome ?? Advised, LoadedAt, [],
-        new PageContext(units ?? PersonUnits.Usual, "/batches/b-1", LoadedAt.AddHours(hoursNow)))
+        new PageContext(units ?? PersonUnits.Usual, Wordbook.English, "/batches/b-1", LoadedAt.AddHours(hoursNow)))
     {
         ModelVersion = WitherAdvisor.Loft.Advising.ModelVersion.Current,
     };

@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.Pages.Season;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;
@@ -31,8 +32,8 @@ public sealed class SeasonTests
         }.ToDictionary(day => day.Date);
         SeasonYear year = new(2024, days);
 
-        Assert.Equal(12, year.Lines().Count());
-        Assert.Equal("Feb D·wo" + new string(SeasonYear.NoBatch, 24) + "?", year.Lines().ElementAt(1));
+        Assert.Equal(12, year.Lines(Wordbook.English).Count());
+        Assert.Equal("Feb D·wo" + new string(SeasonYear.NoBatch, 24) + "?", year.Lines(Wordbook.English).ElementAt(1));
         Assert.Equal((3, 2, 7), (year.Batches(SpellKind.DryWindy), year.Batches(SpellKind.Wet), year.Batches(null)));
     }
 

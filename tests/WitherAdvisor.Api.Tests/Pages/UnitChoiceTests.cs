@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http;
 using WitherAdvisor.Api.Pages;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words.Units;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Pages;

@@ -60,10 +60,10 @@ public sealed class UploadPageTests : IDisposable
     }
 
     [Theory]
-    [InlineData("", "Observed", "AllOrNone", "No file was given")]
+    [InlineData("", "Observed", "AllOrNone", "No file, or an empty one")]
     [InlineData("no header", "Observed", "GoodRows", "columns named: time")]
-    [InlineData(Good, "Observed", "Some", "“Some” was given")]
-    [InlineData(Good, "Wished", "AllOrNone", "“Wished” was given")]
+    [InlineData(Good, "Observed", "Some", "“Some” is not on the list")]
+    [InlineData(Good, "Wished", "AllOrNone", "“Wished” is not on the list")]
     public async Task What_does_not_fit_is_told_and_nothing_kept(string csv, string kind, string keep, string told)
     {
         await host.WithSite();

@@ -13,9 +13,11 @@ internal sealed class LoftWithPast(TestLoft loft)
 
     public TestLoft Loft => loft;
 
-    public static async Task<LoftWithPast> Open(RunningService service, PastOfLoft past)
+    public static Task<LoftWithPast> Open(RunningService service, PastOfLoft past) => Open(service.Caller, past);
+
+    public static async Task<LoftWithPast> Open(Caller caller, PastOfLoft past)
     {
-        TestLoft loft = await TestLoft.Open(service);
+        TestLoft loft = await TestLoft.Open(caller);
         JsonObject trough = Bodies.Trough();
         trough["area_m2"] = PastOfLoft.AreaM2;
         (await loft.Caller.Put(loft.Path + "/troughs/trough-1", trough)).Expect(200);

@@ -22,9 +22,11 @@ internal sealed class TestLoft
 
     public Caller Caller => caller;
 
-    public static async Task<TestLoft> Open(RunningService service)
+    public static Task<TestLoft> Open(RunningService service) => Open(service.Caller);
+
+    public static async Task<TestLoft> Open(Caller caller)
     {
-        TestLoft loft = new(service.Caller);
+        TestLoft loft = new(caller);
         (await loft.Caller.Put(loft.Path, Bodies.Site())).Expect(201);
         await loft.AddTrough("trough-1");
         return loft;

@@ -1,10 +1,12 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Tests.Pages;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Leaf;
+using WitherAdvisor.Words.Plans;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;
@@ -21,7 +23,7 @@ public sealed class EveryCodeHasWordsTests
 
         Assert.Contains("without_surface_water", codes);
         Assert.Contains("without_drought", codes);
-        Assert.All(codes, code => Assert.Contains(code, FactorWording.Known));
+        Assert.All(codes, code => Assert.Contains($"factor.{code}", Wordbook.English.Texts.Keys));
     }
 
     [Fact]
@@ -37,14 +39,14 @@ public sealed class EveryCodeHasWordsTests
         Assert.Contains("rain", codes);
         Assert.Contains("felt", codes);
         Assert.Contains("drought", codes);
-        Assert.All(codes, code => Assert.Contains(code, EstimateWording.KnownPieces));
+        Assert.All(codes, code => Assert.Contains($"estimate_piece.{code}", Wordbook.English.Texts.Keys));
     }
 
     [Fact]
     public void A_code_that_nobody_put_into_words_is_still_readable()
     {
-        Assert.Equal("Without the moon", FactorWording.Condition("without_the_moon"));
-        Assert.Equal("fog drip", EstimateWording.Piece("fog_drip"));
+        Assert.Equal("Without the moon", FactorWording.Condition(Wordbook.English, "without_the_moon"));
+        Assert.Equal("fog drip", EstimateWording.Piece(Wordbook.English, "fog_drip"));
     }
 
     private static IEnumerable<AdviceRequest> Requests()

@@ -1,11 +1,11 @@
 using System.Text;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
-using WitherAdvisor.LogFiles.Reading;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.LogFiles.Reading;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

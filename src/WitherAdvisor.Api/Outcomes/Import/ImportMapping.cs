@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
-using WitherAdvisor.LogFiles.Reading;
 using WitherAdvisor.Loft.Importing;
+using WitherAdvisor.LogFiles.Reading;
+using WitherAdvisor.Words.Leaf;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 
@@ -34,7 +35,7 @@ internal static class ImportMapping
         Line = line.Line.Line,
         State = line.State,
         Batch = line.Line.Read is { Batch: { } batch }
-            ? $"{batch.TroughId}, {clock.DateAndClock(batch.Batch.LoadedAt)}, {LeafWording.Label(batch.Batch.Label)}"
+            ? $"{batch.TroughId}, {clock.DateAndClock(batch.Batch.LoadedAt)}, {LeafWording.Label(Wordbook.English, batch.Batch.Label)}"
             : null,
         Errors = Errors(line),
         Warnings = Warnings(line),

@@ -54,7 +54,7 @@ internal static class AdvicePageEndpoints
 
         if (!(await PostedForm.Read(http, antiforgery, cancel)).Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
         if (found.IsRunning)

@@ -1,12 +1,13 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Weather;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 
@@ -42,7 +43,7 @@ public sealed record AdviceView(
     /// <summary>Batches of the site that its leaf could have been mixed into.</summary>
     public IReadOnlyList<Choice> OthersRunning { get; init; } = [];
 
-    public WallClock Clock { get; } = new(Site.TimeZone);
+    public WallClock Clock { get; } = new(Site.TimeZone, Page.Words);
 
     public PersonUnits Units => Page.Units;
 

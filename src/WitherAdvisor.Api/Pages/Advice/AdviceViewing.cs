@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Api.Sites;
+using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Intake;
@@ -8,6 +9,9 @@ using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Leaf;
 
 namespace WitherAdvisor.Api.Pages.Advice;
 
@@ -29,16 +33,16 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
         {
             ModelVersion = record.ModelVersion,
             Sensitivity = record.ModelVersion == ModelVersion.Current ? SensitivityAnalysis.Of(inputs.Request) : null,
-            OthersRunning = batch.IsRunning ? await OthersRunning(batch, cancel) : [],
+            OthersRunning = batch.IsRunning ? await OthersRunning(batch, page.Words, cancel) : [],
             Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
         };
     }
 
-    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, CancellationToken cancel) =>
+    private async Task<IReadOnlyList<Choice>> OthersRunning(StoredBatch batch, Wordbook words, CancellationToken cancel) =>
     [
         .. (await batches.List(batch.SiteId, IBatchStore.MostListed, cancel))
             .Where(other => other.IsRunning && other.Id != batch.Id)
-            .Select(other => new Choice(other.Id, LeafWording.Label(other.Batch.Label), $"trough {other.TroughId}")),
+            .Select(other => new Choice(other.Id, LeafWording.Label(words, other.Batch.Label), words.Say("trough.named", ("trough", other.TroughId)))),
     ];
 
     private async Task<IReadOnlyList<string>> Warnings(

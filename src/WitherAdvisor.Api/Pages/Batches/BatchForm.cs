@@ -1,8 +1,10 @@
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -26,7 +28,7 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
 
     private const int LongestName = 80;
 
-    private readonly WallClock clock = new(site.TimeZone);
+    
 
     /// <summary>What an untouched form holds: loaded now, plucked today.</summary>
     public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
@@ -41,20 +43,22 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
     /// <summary>The batch as typed; null where the reader found problems.</summary>
     public EnteredBatch? Read(FormReader form)
     {
+        Wordbook words = form.Words;
+        WallClock clock = new(site.TimeZone, words);
         StoredTrough? trough = ReadTrough(form);
-        string? division = form.Text(Division, "Division", LongestName, required: true);
-        string? field = form.Text(Field, "Field", LongestName, required: true);
-        string? cultivar = form.Text(Cultivar, "Cultivar", LongestName);
-        BushAge? bushes = form.Choice<BushAge>(Bushes, "Bushes");
-        LeafStandard? standard = form.Choice<LeafStandard>(Standard, "Standard of plucking");
-        DateTimeOffset? from = form.Time(PluckedFrom, "Plucked from", clock, required: true);
-        DateTimeOffset? to = form.Time(PluckedTo, "Plucked to", clock, required: true);
-        DateTimeOffset? loaded = form.Time(LoadedAt, "Loaded at", clock, required: true);
+        string? division = form.Text(Division, words["batch.division"], LongestName, required: true);
+        string? field = form.Text(Field, words["batch.field"], LongestName, required: true);
+        string? cultivar = form.Text(Cultivar, words["batch.cultivar"], LongestName);
+        BushAge? bushes = form.Choice<BushAge>(Bushes, words["batch.bushes"]);
+        LeafStandard? standard = form.Choice<LeafStandard>(Standard, words["batch.standard"]);
+        DateTimeOffset? from = form.Time(PluckedFrom, words["batch.plucked_from"], clock, required: true);
+        DateTimeOffset? to = form.Time(PluckedTo, words["batch.plucked_to"], clock, required: true);
+        DateTimeOffset? loaded = form.Time(LoadedAt, words["batch.loaded_at"], clock, required: true);
         double? weight = ReadWeight(form, trough);
-        SurfaceFeel? feel = form.Choice<SurfaceFeel>(Feel, "How wet the leaf feels");
-        double? water = form.Number(SurfaceWater, "Measured water on the leaf", NumberRange.Percent(0, 0.6, "% of the blotted weight"));
-        double? moisture = form.Number(Moisture, "Measured moisture", NumberRange.Percent(0.6, 0.9, "% wet basis"));
-        DateTimeOffset? ready = form.Time(ReadyBy, "Wanted ready by", clock);
+        SurfaceFeel? feel = form.Choice<SurfaceFeel>(Feel, words["batch.feel"]);
+        double? water = form.Number(SurfaceWater, words["batch.measured_water"], NumberRange.Percent(0, 0.6, words["unit.of_blotted_weight"]));
+        double? moisture = form.Number(Moisture, words["batch.measured_moisture"], NumberRange.Percent(0.6, 0.9, words["unit.wet_basis"]));
+        DateTimeOffset? ready = form.Time(ReadyBy, words["batch.ready_by"], clock);
         new BatchTimes(from, to, loaded, ready).Check(form, clock);
         LoftAir air = new LoftAirForm(site, units).Read(form, loaded);
         return form.Problems.Count > 0
@@ -71,7 +75,7 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
         StoredTrough? trough = troughs.FirstOrDefault(known => known.Id == form.Typed(Trough));
         if (trough is null)
         {
-            form.Refuse(Trough, "Trough", "Choose one of the troughs on the page.");
+            form.Refuse(Trough, form.Words["batch.trough"], form.Words["batch.trough.wanted"]);
         }
 
         return trough;
@@ -80,6 +84,6 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
     private double? ReadWeight(FormReader form, StoredTrough? trough)
     {
         double most = (trough is null ? troughs : [trough]).Select(one => BatchRules.MostKg(one.Trough)).DefaultIfEmpty(1).Max();
-        return form.Number(GreenWeight, "Green weight", NumberRange.Weight(1, most, units), required: true);
+        return form.Number(GreenWeight, form.Words["batch.green_weight"], NumberRange.Weight(1, most, units), required: true);
     }
 }

@@ -1,6 +1,6 @@
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Intake;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -22,24 +22,26 @@ public sealed record BatchTimes(
         switch (fault)
         {
             case BatchFault.PluckingEndsBeforeItBegins plucking:
-                Refuse(BatchForm.PluckedTo, "Plucked to", plucking.To, $"not before plucking began, {clock.DateAndClock(plucking.From)}");
+                Refuse(BatchForm.PluckedTo, "batch.plucked_to", "batch.plucked_to.before_from", plucking.To, plucking.From);
                 break;
             case BatchFault.LoadedBeforePlucked loaded:
-                Refuse(BatchForm.LoadedAt, "Loaded at", loaded.LoadedAt, $"not before plucking ended, {clock.DateAndClock(loaded.PluckedTo)}");
+                Refuse(BatchForm.LoadedAt, "batch.loaded_at", "batch.loaded_at.before_plucked", loaded.LoadedAt, loaded.PluckedTo);
                 break;
             case BatchFault.PluckedTooLongAgo plucked:
-                Refuse(BatchForm.PluckedFrom, "Plucked from", plucked.PluckedFrom,
-                    $"at most {plucked.MostHours} h before loading, {clock.DateAndClock(plucked.LoadedAt)}");
+                Refuse(
+                    BatchForm.PluckedFrom, "batch.plucked_from", "batch.plucked_from.too_early", plucked.PluckedFrom, plucked.LoadedAt,
+                    plucked.MostHours);
                 break;
             case BatchFault.WantedAtAnImpossibleTime wanted:
-                Refuse(BatchForm.ReadyBy, "Wanted ready by", wanted.ReadyBy,
-                    $"after loading, {clock.DateAndClock(wanted.LoadedAt)}, by at most {wanted.MostHours} h");
+                Refuse(
+                    BatchForm.ReadyBy, "batch.ready_by", "batch.ready_by.out_of_range", wanted.ReadyBy, wanted.LoadedAt, wanted.MostHours);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(fault), fault, "No field for this fault.");
         }
 
-        void Refuse(string field, string label, DateTimeOffset given, string allowed) =>
-            form.Refuse(field, label, $"{clock.DateAndClock(given)} was given; {allowed}.");
+        void Refuse(string field, string label, string why, DateTimeOffset given, DateTimeOffset other, double hours = 0) => form.Refuse(
+            field, form.Words[label],
+            form.Words.Say(why, ("given", clock.DateAndClock(given)), ("other", clock.DateAndClock(other)), ("hours", hours)));
     }
 }

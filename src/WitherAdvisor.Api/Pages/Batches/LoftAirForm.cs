@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Readings;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -27,14 +28,14 @@ public sealed class LoftAirForm(StoredSite site, PersonUnits units)
     private static List<RainTotal> ReadRain(FormReader form, DateTimeOffset until)
     {
         (string Field, string Label, int Days)[] sums =
-            [(RainDay, "Rain of the last 24 hours", 1), (RainThreeDays, "Rain of the last 3 days", 3), (RainTenDays, "Rain of the last 10 days", 10)];
+            [(RainDay, form.Words["batch.rain_1_day"], 1), (RainThreeDays, form.Words["batch.rain_3_days"], 3), (RainTenDays, form.Words["batch.rain_10_days"], 10)];
         List<RainTotal> totals = [];
         foreach ((string field, string label, int days) in sums)
         {
             double? sum = form.Number(field, label, NumberRange.Plain(0, MostRainMm, "mm"));
             if (totals.LastOrDefault() is { } shorter && sum < shorter.RainMm)
             {
-                form.Refuse(field, label, $"{Figures.Millimetres(sum.Value)} was given; not less than the {Figures.Millimetres(shorter.RainMm)} of the shorter time in it.");
+                form.Refuse(field, label, form.Words.Say("batch.rain.less_than_within", ("given", Figures.Millimetres(sum.Value)), ("shorter", Figures.Millimetres(shorter.RainMm))));
             }
             else if (sum is not null)
             {

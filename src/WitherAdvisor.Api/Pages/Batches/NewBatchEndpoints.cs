@@ -1,10 +1,11 @@
 using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Pages.Home;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Batches;
 
@@ -41,10 +42,10 @@ internal static class NewBatchEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
         IReadOnlyList<TroughOnHand> troughs = await onHand.At(site, page.Now, cancel);
-        FormReader reader = new(posted.Typed);
+        FormReader reader = new(page.Words, posted.Typed);
         if (!posted.Genuine)
         {
-            reader.Refuse(BatchForm.Trough, PostedForm.StaleTitle, PostedForm.StaleText);
+            reader.Refuse(BatchForm.Trough, page.Words["form.stale.title"], page.Words["form.stale.text"]);
             return await Draw(found, troughs, reader.Filled, page, StatusCodes.Status400BadRequest, weather, cancel);
         }
 

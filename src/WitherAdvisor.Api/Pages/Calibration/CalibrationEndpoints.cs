@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Recalibration.Adopting;
 using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Kept.Coefficients;
@@ -59,12 +59,12 @@ internal static class CalibrationEndpoints
             async (_, form) =>
             {
                 AdoptionDecision decision = new(
-                    form.Text(AdoptedBy, "Who", AdoptionInput.LongestName),
-                    form.Text(Reason, "Why", AdoptionInput.LongestReason),
-                    form.Text(OverrideReason, "Why nevertheless", AdoptionInput.LongestReason));
+                    form.Text(AdoptedBy, form.Words["adopt.who"], AdoptionInput.LongestName),
+                    form.Text(Reason, form.Words["adopt.why"], AdoptionInput.LongestReason),
+                    form.Text(OverrideReason, form.Words["adopt.why_anyway"], AdoptionInput.LongestReason));
                 string name = form.Typed(Set);
                 return form.Problems.Count > 0
-                    ? Problem.Conflict("unfit-form", "Nothing was changed", string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
+                    ? Problem.Conflict("unfit-form", form.Words["form.unchanged"], string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))
                     : RecalibrationRefusals.Problem(await adoption.Adopt(site, name, decision, cancel), site, name);
             },
             cancel);
@@ -82,11 +82,11 @@ internal static class CalibrationEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
-        return await act(found, new FormReader(posted.Typed)) is { } refusal
-            ? PageAnswer.Message("Nothing was changed", refusal.Problem.Detail ?? refusal.Problem.Title, page, refusal.Problem.Status)
+        return await act(found, new FormReader(page.Words, posted.Typed)) is { } refusal
+            ? PageAnswer.Unchanged(refusal.Problem, page)
             : PageAnswer.SeeOther(http, Address(site));
     }
 }

@@ -2,10 +2,11 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Closing;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Closing;
 
@@ -43,25 +44,21 @@ internal static class ClosingEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
-        FormReader form = new(posted.Typed);
-        DateTimeOffset? at = form.Time(timeField, "Time", new WallClock(site.TimeZone), required: true);
-        string? reason = reasonField is null ? "" : form.Text(reasonField, "Reason", ClosingForm.LongestReason, required: true);
+        FormReader form = new(page.Words, posted.Typed);
+        DateTimeOffset? at = form.Time(timeField, page.Words["closing.time"], new WallClock(site.TimeZone, page.Words), required: true);
+        string? reason = reasonField is null ? "" : form.Text(reasonField, page.Words["closing.reason"], ClosingForm.LongestReason, required: true);
         if (form.Problems.Count > 0)
         {
             string problems = string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}"));
-            return PageAnswer.Message("Nothing was changed", problems, page, StatusCodes.Status422UnprocessableEntity);
+            return PageAnswer.Unchanged(problems, page, StatusCodes.Status422UnprocessableEntity);
         }
 
         ClosingResult result = await end(at!.Value.ToUniversalTime(), reason!, form);
-        if (result is ClosingResult.Ended)
-        {
-            return PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}");
-        }
-
-        ProblemAnswer problem = ClosingProblems.Of(result, batch, timeField).Problem;
-        return PageAnswer.Message("Nothing was changed", problem.Detail ?? problem.Title, page, problem.Status);
+        return result is ClosingResult.Ended
+            ? PageAnswer.SeeOther(http, $"/batches/{Uri.EscapeDataString(found.Id)}")
+            : PageAnswer.Unchanged(ClosingProblems.Of(result, batch, timeField).Problem, page);
     }
 }

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Closing;
 

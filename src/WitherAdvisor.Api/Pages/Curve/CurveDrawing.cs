@@ -1,5 +1,6 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Plans;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Curve;
 
@@ -16,6 +17,7 @@ public sealed class CurveDrawing
     private const int MostHourSteps = 6;
 
     private readonly IReadOnlyList<CurvePoint> curve;
+    private readonly Wordbook words;
 
     /// <summary>Lays out a curve of at least one point.</summary>
     /// <param name="curve">By hour.</param>
@@ -23,18 +25,20 @@ public sealed class CurveDrawing
     /// <param name="targetMoistureWetBasis">What the leaf is withered to.</param>
     /// <param name="loadedAt">Hour 0.</param>
     /// <param name="clock">The site's.</param>
+    /// <param name="words">Of the person.</param>
     public CurveDrawing(
         IReadOnlyList<CurvePoint> curve, IReadOnlyList<double> turnHours, double targetMoistureWetBasis,
-        DateTimeOffset loadedAt, WallClock clock)
+        DateTimeOffset loadedAt, WallClock clock, Wordbook words)
     {
         this.curve = curve;
+        this.words = words;
         Hours = new(0, Math.Max(curve[^1].Hour, 1), CurveFrame.Left, CurveFrame.Right);
         Moisture = MoistureScale(curve, targetMoistureWetBasis);
         double most = Math.Max(curve.Max(point => point.SurfaceWaterKgPerKg), WaterStep);
         Water = new(0, Math.Ceiling(most / WaterStep) * WaterStep, CurveFrame.WaterBottom, CurveFrame.WaterTop);
         Turns = [.. turnHours.Where(hour => hour <= Hours.High).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
         TargetY = Moisture.Place(targetMoistureWetBasis);
-        TargetText = $"target {Figures.Percent(targetMoistureWetBasis, 1)}";
+        TargetText = words.Say("curve.target", ("moisture", Figures.Percent(targetMoistureWetBasis, 1)));
         MoistureLines = Lines();
         WaterLine = new("water", "", Places(point => Water.Place(point.SurfaceWaterKgPerKg)), Water.Place(curve[^1].SurfaceWaterKgPerKg));
         HourMarks = [.. Hours.Marks(Hours.Step(HourSteps, MostHourSteps)).Select(hour => new CurveMark(Hours.Place(hour), Figures.Fixed(hour, 0)))];
@@ -76,15 +80,17 @@ public sealed class CurveDrawing
             CurvePoint first = curve[0];
             CurvePoint last = curve[^1];
             double? dry = curve.FirstOrDefault(point => point.SurfaceWaterKgPerKg < 0.005)?.Hour;
-            string water = first.SurfaceWaterKgPerKg < 0.005
-                ? "There is no water on the leaf."
-                : $"Water on the leaf starts at {Figures.Percent(first.SurfaceWaterKgPerKg)} of its weight and is "
-                    + (dry is { } hour ? $"gone after {Figures.Hours(hour)}." : "not gone at the stop.");
-            return $"In {Figures.Hours(last.Hour)} the whole bed goes from {Figures.Percent(first.MeanMoistureWetBasis, 1)} to "
-                + $"{Figures.Percent(last.MeanMoistureWetBasis, 1)} moisture (wet basis); at the stop the bottom has "
-                + $"{Figures.Percent(last.BottomMoistureWetBasis, 1)}, the middle {Figures.Percent(last.MiddleMoistureWetBasis, 1)} and the top "
-                + $"{Figures.Percent(last.TopMoistureWetBasis, 1)}. {water} "
-                + (Turns.Count == 0 ? "No turn." : $"Turned at {string.Join(", ", Turns.Select(turn => turn.Text))}.");
+            string share = Figures.Percent(first.SurfaceWaterKgPerKg);
+            string water = first.SurfaceWaterKgPerKg < 0.005 ? words["curve.no_water"]
+                : dry is { } hour ? words.Say("curve.water_gone", ("share", share), ("hours", Figures.Hours(hour)))
+                : words.Say("curve.water_left", ("share", share));
+            string moisture = words.Say(
+                "curve.moisture",
+                ("hours", Figures.Hours(last.Hour)), ("first", Figures.Percent(first.MeanMoistureWetBasis, 1)), ("last", Figures.Percent(last.MeanMoistureWetBasis, 1)),
+                ("bottom", Figures.Percent(last.BottomMoistureWetBasis, 1)), ("middle", Figures.Percent(last.MiddleMoistureWetBasis, 1)),
+                ("top", Figures.Percent(last.TopMoistureWetBasis, 1)));
+            string turns = Turns.Count == 0 ? words["curve.no_turn"] : words.Say("curve.turned_at", ("times", string.Join(", ", Turns.Select(turn => turn.Text))));
+            return $"{moisture} {water} {turns}";
         }
     }
 
@@ -117,7 +123,7 @@ public sealed class CurveDrawing
             CurveFrame.LabelHeight, CurveFrame.MoistureTop + 4, CurveFrame.MoistureBottom - 2);
         return [.. named.Select((line, i) => new CurveLine(
             line.Name,
-            $"{line.Name} {Figures.Fixed(line.Moisture(curve[^1]) * 100, 1)}",
+            $"{words[$"layer.{line.Name}"]} {Figures.Fixed(line.Moisture(curve[^1]) * 100, 1)}",
             Places(point => Moisture.Place(line.Moisture(point))),
             labels[i]))];
     }

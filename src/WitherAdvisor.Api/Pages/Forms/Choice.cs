@@ -1,3 +1,5 @@
+using WitherAdvisor.Words;
+
 namespace WitherAdvisor.Api.Pages.Forms;
 
 /// <summary>One of a few.</summary>
@@ -7,10 +9,10 @@ namespace WitherAdvisor.Api.Pages.Forms;
 public sealed record Choice(string Value, string Text, string? Test = null)
 {
     /// <summary>All members of an enumeration, then one for "nobody said" where that has a name.</summary>
-    public static IReadOnlyList<Choice> All<T>(Func<T, string> text, Func<T, string>? test = null, string? unsaid = null)
+    public static IReadOnlyList<Choice> All<T>(Wordbook words, bool withTests = false, string? unsaid = null)
         where T : struct, Enum =>
         [
-            .. Enum.GetValues<T>().Select(value => new Choice(value.ToString(), text(value), test?.Invoke(value))),
+            .. Enum.GetValues<T>().Select(value => new Choice(value.ToString(), words.Name(value), withTests ? words.Name(value, "test") : null)),
             .. unsaid is null ? Array.Empty<Choice>() : [new Choice("", unsaid)],
         ];
 }

@@ -1,15 +1,19 @@
 using System.Globalization;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Forms;
 
 /// <summary>Reads typed fields into quantities and gathers what is wrong with them, all at once.</summary>
-public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
+public sealed class FormReader(Wordbook words, IReadOnlyDictionary<string, string> typed)
 {
     /// <summary>What is quoted back of an answer that was far too long.</summary>
     private const int LongestQuote = 60;
 
     private readonly List<FieldProblem> problems = [];
+
+    /// <summary>What problems and labels are told in.</summary>
+    public Wordbook Words => words;
 
     public IReadOnlyList<FieldProblem> Problems => problems;
 
@@ -19,6 +23,9 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
     public string Typed(string field) => typed.GetValueOrDefault(field, "").Trim();
 
     public void Refuse(string field, string label, string text) => problems.Add(new(field, label, text));
+
+    /// <summary>Takes over what the interface refused, as it says it.</summary>
+    public void RefuseInEnglish(string field, string label, string text) => problems.Add(new(field, label, text, Wordbook.English.Tag));
 
     /// <summary>A text of at most so many characters; null where nothing was typed.</summary>
     public string? Text(string field, string label, int longest, bool required = false)
@@ -32,7 +39,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
 
         if (text.Length > longest || text.Any(char.IsControl))
         {
-            Refuse(field, label, $"“{Quote(text)}” was given ({text.Length} characters); at most {longest} on one line are allowed.");
+            Refuse(field, label, words.Say("form.too_long", ("given", Quote(text)), ("length", text.Length), ("most", longest)));
             return null;
         }
 
@@ -53,14 +60,14 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
             || !double.IsFinite(given))
         {
             // A comma is a decimal sign to some and a thousands sign to others, so neither is guessed.
-            Refuse(field, label, $"“{Quote(text)}” was given; a number such as 1250.5 is wanted, with a point and no comma. {range.Allowed}");
+            Refuse(field, label, words.Say("form.no_number", ("given", Quote(text)), ("allowed", range.Allowed(words))));
             return null;
         }
 
         double? model = range.ToModel(given);
         if (model is null)
         {
-            Refuse(field, label, $"{Quote(text)} {range.Unit} was given. {range.Allowed}");
+            Refuse(field, label, words.Say("form.out_of_range", ("given", Quote(text)), ("unit", range.Unit), ("allowed", range.Allowed(words))));
         }
 
         return model;
@@ -80,7 +87,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
         DateTimeOffset? instant = clock.Read(date, time);
         if (instant is null)
         {
-            Refuse(field, label, $"“{Quote($"{date} {time}".Trim())}” was given; a date and a 24-hour site time such as 14:05 are wanted, one that the clock there does not skip.");
+            Refuse(field, label, words.Say("form.no_time", ("given", Quote($"{date} {time}".Trim()))));
         }
 
         return instant;
@@ -101,7 +108,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
             return Enum.Parse<T>(text);
         }
 
-        Refuse(field, label, $"“{Quote(text)}” was given; choose one of those on the page.");
+        Refuse(field, label, words.Say("form.no_choice", ("given", Quote(text))));
         return null;
     }
 
@@ -111,7 +118,7 @@ public sealed class FormReader(IReadOnlyDictionary<string, string> typed)
     {
         if (required)
         {
-            Refuse(field, label, "Nothing was given; it is needed.");
+            Refuse(field, label, words["form.missing"]);
         }
     }
 }

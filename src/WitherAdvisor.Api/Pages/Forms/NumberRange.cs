@@ -1,4 +1,5 @@
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Forms;
 
@@ -14,7 +15,7 @@ public sealed record NumberRange(
     /// <summary>Bounds are shown rounded, and a bound typed as it is shown must pass.</summary>
     private const int DecimalsShown = 1;
 
-    public string Allowed => $"{Shown(Low)} to {Shown(High)} {Unit} is allowed.";
+    public string Allowed(Wordbook words) => words.Say("form.allowed_range", ("low", Shown(Low)), ("high", Shown(High)), ("unit", Unit));
 
     public static NumberRange Plain(double low, double high, string unit) =>
         new(low, high, unit, given => given, model => model);

@@ -7,9 +7,6 @@ namespace WitherAdvisor.Api.Pages.Forms;
 /// <param name="Genuine">Whether it carries the token of a page that this service drew for this browser.</param>
 internal sealed record PostedForm(IReadOnlyDictionary<string, string> Typed, bool Genuine)
 {
-    public const string StaleTitle = "This page had grown old";
-    public const string StaleText = "Nothing was changed. Look at it once more and press again.";
-
     public static async Task<PostedForm> Read(HttpContext http, IAntiforgery antiforgery, CancellationToken cancel)
     {
         try

@@ -1,5 +1,8 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Leaf;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Home;
 
@@ -7,7 +10,7 @@ namespace WitherAdvisor.Api.Pages.Home;
 public sealed record TroughOnHand(StoredTrough Trough, IReadOnlyList<BatchOnHand> Batches)
 {
     /// <summary>What a person choosing a trough wants to know of it.</summary>
-    public string Standing(PersonUnits units) => Batches.Count == 0
-        ? $"empty, takes {units.WeightText(Trough.Trough.AreaM2 * Trough.Trough.MostLoadKgPerM2)} at most"
-        : "still holds " + string.Join("; ", Batches.Select(batch => LeafWording.Label(batch.Batch.Batch.Label)));
+    public string Standing(Wordbook words, PersonUnits units) => Batches.Count == 0
+        ? words.Say("trough.empty", ("weight", units.WeightText(Trough.Trough.AreaM2 * Trough.Trough.MostLoadKgPerM2)))
+        : words.Say("trough.holds", ("batches", string.Join("; ", Batches.Select(batch => LeafWording.Label(words, batch.Batch.Batch.Label)))));
 }

@@ -5,6 +5,8 @@ using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Pages.Log;
 
@@ -40,21 +42,21 @@ internal static class ImportPageEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
         bool takes = posted.Typed.TryGetValue(TextField, out string? text);
         byte[] csv = takes ? Encoding.UTF8.GetBytes(text!) : await Uploaded(http, cancel);
         if (csv.Length is 0 or > MostBytes)
         {
-            return Draw(found, page, null, null, $"A file of 1 to {MostBytes / 1024} kB is wanted; longer logs go through the service's interface.");
+            return Draw(found, page, null, null, page.Words.Say("import.size", ("most", MostBytes / 1024)), page.Words.Tag);
         }
 
         using MemoryStream stream = new(csv);
         OddRows odd = posted.Typed.ContainsKey(OddField) ? OddRows.Confirm : OddRows.Ask;
         ImportQuery asked = new() { Mode = takes ? ImportMode.Take : ImportMode.Preview, Keep = KeepRows.GoodRows, Odd = odd };
         Imported imported = await import.Run(site, stream, asked, cancel);
-        return Draw(found, page, imported.Answer, takes ? null : csv, imported.Refusal?.Problem.Detail);
+        return Draw(found, page, imported.Answer, takes ? null : csv, imported.Refusal?.Problem.Detail, Wordbook.English.Tag);
     }
 
     private static async Task<byte[]> Uploaded(HttpContext http, CancellationToken cancel)
@@ -70,9 +72,9 @@ internal static class ImportPageEndpoints
         return whole.ToArray();
     }
 
-    private static RazorComponentResult Draw(StoredSite site, PageContext page, ImportAnswer? answer, byte[]? previewed, string? problem) =>
+    private static RazorComponentResult Draw(StoredSite site, PageContext page, ImportAnswer? answer, byte[]? previewed, string? problem, string language) =>
         PageAnswer.Of<ImportPage>(
-            new { Site = site, Page = page, Answer = answer, Previewed = Text(previewed, problem), Problem = problem },
+            new { Site = site, Page = page, Answer = answer, Previewed = Text(previewed, problem), Problem = problem, ProblemLanguage = language },
             problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
     // A file that was refused as a whole may not even be text.

@@ -1,10 +1,12 @@
 using System.Text;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Log;
 
@@ -19,14 +21,14 @@ public sealed record LogChoice(FilledForm Form, OutcomeFilter Filter)
     private const int LongestName = 80;
 
     /// <summary>From the query of an address. What cannot be read is not filtered by, and said.</summary>
-    public static LogChoice Read(IQueryCollection query, WallClock clock)
+    public static LogChoice Read(IQueryCollection query, WallClock clock, Wordbook words)
     {
         Dictionary<string, string> typed = query.ToDictionary(field => field.Key, field => field.Value[0] ?? "", StringComparer.Ordinal);
-        FormReader form = new(typed);
-        DateTimeOffset? from = Midnight(form, From, "From", clock, 0);
-        DateTimeOffset? to = Midnight(form, To, "To", clock, 1);
-        SpellKind? spell = form.Choice<SpellKind>(Spell, "Weather");
-        string? cultivar = form.Text(Cultivar, "Cultivar", LongestName);
+        FormReader form = new(words, typed);
+        DateTimeOffset? from = Midnight(form, From, words["log.loaded_from"], clock, 0);
+        DateTimeOffset? to = Midnight(form, To, words["log.to"], clock, 1);
+        SpellKind? spell = form.Choice<SpellKind>(Spell, words["log.spell"]);
+        string? cultivar = form.Text(Cultivar, words["batch.cultivar"], LongestName);
         return new(form.Filled, new OutcomeFilter(from, to, spell, cultivar, NewestFirst: true));
     }
 
@@ -52,7 +54,7 @@ public sealed record LogChoice(FilledForm Form, OutcomeFilter Filter)
         DateTimeOffset? midnight = clock.Read(date, "00:00") ?? clock.Read(date, "01:00");
         if (midnight is null)
         {
-            form.Refuse(field, label, "A date such as 2026-11-24 is wanted.");
+            form.Refuse(field, label, form.Words["form.no_date"]);
         }
 
         return midnight?.AddDays(daysLater);

@@ -1,6 +1,7 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Log;
 
@@ -19,7 +20,7 @@ internal static class LogEndpoints
             return PageAnswer.Unknown("site", page);
         }
 
-        LogChoice choice = LogChoice.Read(http.Request.Query, new WallClock(found.TimeZone));
+        LogChoice choice = LogChoice.Read(http.Request.Query, new WallClock(found.TimeZone), page.Words);
         List<LoggedOutcome> lines = [];
         await foreach (LoggedOutcome line in outcomes.Log(site, choice.Filter, cancel))
         {

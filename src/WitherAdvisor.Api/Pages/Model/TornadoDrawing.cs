@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Plans;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Model;
 
@@ -15,13 +17,15 @@ public sealed class TornadoDrawing
     private static readonly double[] HourSteps = [0.5, 1, 2, 3, 6, 12];
 
     private readonly CurveScale scale;
+    private readonly Wordbook words;
 
     /// <summary>Lays out the bars of a batch.</summary>
     /// <param name="id">Of the batch, to tell two pictures of a page apart.</param>
-    public TornadoDrawing(string id, Sensitivity sensitivity)
+    public TornadoDrawing(string id, Sensitivity sensitivity, Wordbook words)
     {
+        this.words = words;
         Id = id;
-        Description = SensitivitySummary.Of(sensitivity);
+        Description = SensitivitySummary.Of(words, sensitivity);
         double most = Math.Max(Math.Ceiling(MostHours(sensitivity) * 2) / 2, HourSteps[0]);
         scale = new(-most, most, TornadoFrame.Middle - TornadoFrame.Reach, TornadoFrame.Middle + TornadoFrame.Reach);
         var rows = new List<TornadoRow>();
@@ -29,7 +33,7 @@ public sealed class TornadoDrawing
         double top = 0;
         foreach (SensitivityReach reach in Enum.GetValues<SensitivityReach>())
         {
-            headings.Add(new(top, SensitivityWording.Name(reach)));
+            headings.Add(new(top, words.Name(reach)));
             top += TornadoFrame.HeadingHeight;
             if (reach == SensitivityReach.P10ToP90)
             {
@@ -70,8 +74,8 @@ public sealed class TornadoDrawing
     public IReadOnlyList<CurveMark> Marks =>
         [.. scale.Marks(scale.Step(HourSteps, MostMarks)).Select(hours => new CurveMark(scale.Place(hours), MarkText(hours)))];
 
-    private static string MarkText(double hours) =>
-        Math.Abs(hours) < SeenHours ? "plan" : $"{(hours > 0 ? "+" : "")}{Figures.Fixed(hours, hours % 1 == 0 ? 0 : 1)} h";
+    private string MarkText(double hours) =>
+        Math.Abs(hours) < SeenHours ? words["tornado.plan"] : $"{(hours > 0 ? "+" : "")}{Figures.Fixed(hours, hours % 1 == 0 ? 0 : 1)} h";
 
     private static double MostHours(Sensitivity sensitivity) => sensitivity.Bars
         .SelectMany(bar => new[] { bar.ChangeAtLowHours, bar.ChangeAtHighHours })
@@ -80,7 +84,7 @@ public sealed class TornadoDrawing
         .Max(hours => Math.Abs(hours ?? 0));
 
     private TornadoRow TogetherRow(double top, Sensitivity sensitivity) => new(
-        top, "All of them together", "P10 to P90",
+        top, words["tornado.together"], words["tornado.together.range"],
         End(sensitivity.ReadyHours.P10 - sensitivity.PlannedHours), End(sensitivity.ReadyHours.P90 - sensitivity.PlannedHours));
 
     private TornadoRow Row(double top, SensitivityBar bar)
@@ -88,14 +92,14 @@ public sealed class TornadoDrawing
         var low = ShownNumber.Of(bar.LowValue, bar.Unit);
         var high = ShownNumber.Of(bar.HighValue, bar.Unit);
         return new(
-            top, SensitivityWording.Name(bar.Code), $"{low.RoundedValue} to {high.RoundedText}",
+            top, SensitivityWording.Name(words, bar.Code), words.Say("figure.from_to", ("low", low.RoundedValue), ("high", high.Rounded(words))),
             End(bar.ChangeAtLowHours), End(bar.ChangeAtHighHours));
     }
 
     private TornadoEnd? End(double? change) => change switch
     {
-        null => new(scale.AtHigh, SensitivityWording.Change(null)),
+        null => new(scale.AtHigh, SensitivityWording.Change(words, null)),
         { } hours when Math.Abs(hours) < SeenHours => null,
-        { } hours => new(scale.Place(hours), SensitivityWording.Change(hours)),
+        { } hours => new(scale.Place(hours), SensitivityWording.Change(words, hours)),
     };
 }

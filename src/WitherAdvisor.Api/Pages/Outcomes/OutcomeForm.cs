@@ -1,9 +1,9 @@
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Fields;
 using WitherAdvisor.LogFiles.Columns;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 
@@ -33,7 +33,6 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
     public const int FewestAirRows = 3;
     public const int FewestSampleRows = 2;
 
-    private static readonly NumberRange Moisture = NumberRange.Plain(5, 95, "% wet basis");
     private static readonly NumberRange Hours = NumberRange.Plain(0, OutcomeInput.LongestHours, "h");
 
     public int AirRows => airRows;
@@ -57,39 +56,44 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
     {
         AirSet = [.. Rows(airRows, row => ReadAir(form, AirSet, row))],
         AirMeasured = [.. Rows(airRows, row => ReadAir(form, AirMeasured, row))],
-        Turns = (int?)form.Number(Turns, "Turns", NumberRange.Plain(0, 72, "turns")),
+        Turns = (int?)form.Number(Turns, form.Words["outcome.turns"], NumberRange.Plain(0, 72, form.Words["unit.turns"])),
         TurnedAtHours = ReadHours(form),
-        WitheredWeightKg = form.Number(Withered, "Withered weight", NumberRange.Weight(1, 30000, units)),
-        OvenMoistureWetBasisPercent = form.Number(Oven, "Moisture by the oven", Moisture),
+        WitheredWeightKg = form.Number(Withered, form.Words["outcome.withered_weight"], NumberRange.Weight(1, 30000, units)),
+        OvenMoistureWetBasisPercent = form.Number(Oven, form.Words["outcome.oven"], Moisture(form)),
         Layers = new()
         {
-            BottomMoistureWetBasisPercent = form.Number(Bottom, "Moisture at the bottom", Moisture),
-            MiddleMoistureWetBasisPercent = form.Number(Middle, "Moisture in the middle", Moisture),
-            TopMoistureWetBasisPercent = form.Number(Top, "Moisture at the top", Moisture),
+            BottomMoistureWetBasisPercent = form.Number(Bottom, form.Words["outcome.bottom"], Moisture(form)),
+            MiddleMoistureWetBasisPercent = form.Number(Middle, form.Words["outcome.middle"], Moisture(form)),
+            TopMoistureWetBasisPercent = form.Number(Top, form.Words["outcome.top"], Moisture(form)),
         },
         SampleWeighings = [.. Rows(sampleRows, row => ReadSample(form, row))],
-        Verdict = form.Choice<WitherVerdict>(Verdict, "How far it was withered"),
-        Evenness = form.Choice<EvennessVerdict>(Evenness, "How evenly"),
+        Verdict = form.Choice<WitherVerdict>(Verdict, form.Words["outcome.verdict"]),
+        Evenness = form.Choice<EvennessVerdict>(Evenness, form.Words["outcome.evenness"]),
         Marks = [.. scales.Index().Select(scale => ReadMark(form, scale.Index, scale.Item)).OfType<MarkInput>()],
-        Faults = LogLists.ReadTexts(form.Text(Faults, "Faults seen", 1600)),
-        Weather = form.Text(Weather, "Weather in a word", OutcomeInput.LongestWords),
-        Note = form.Text(Note, "Note", OutcomeInput.LongestNote),
-        EnteredBy = form.Text(EnteredBy, "Entered by", OutcomeInput.LongestWords),
+        Faults = LogLists.ReadTexts(form.Text(Faults, form.Words["outcome.faults"], 1600)),
+        Weather = form.Text(Weather, form.Words["outcome.weather"], OutcomeInput.LongestWords),
+        Note = form.Text(Note, form.Words["outcome.note"], OutcomeInput.LongestNote),
+        EnteredBy = form.Text(EnteredBy, form.Words["outcome.entered_by"], OutcomeInput.LongestWords),
         Confirm = LogLists.ReadTexts(form.Typed(Confirm)),
     };
 
     private static IEnumerable<T> Rows<T>(int count, Func<int, T?> read)
         where T : class => Enumerable.Range(0, count).Select(read).OfType<T>();
 
+    private static NumberRange Moisture(FormReader form) => NumberRange.Plain(5, 95, form.Words["unit.wet_basis"]);
+
     private AirInput? ReadAir(FormReader form, string list, int row)
     {
-        string name = $"{(list == AirSet ? "Air set" : "Air measured")}, row {row + 1}";
-        double? hour = form.Number(Air(list, row, "from_hour"), $"{name}, from hour", Hours);
-        double? dry = form.Number(Air(list, row, "dry_bulb_c"), $"{name}, dry bulb", NumberRange.Temperature(0, 60, units));
-        double? wet = form.Number(Air(list, row, "wet_bulb_c"), $"{name}, wet bulb", NumberRange.Temperature(0, 45, units));
+        string Label(string value) => form.Words.Say(
+            "outcome.air_row.field",
+            ("list", form.Words[list == AirSet ? "outcome.air_set" : "outcome.air_measured"]), ("row", row + 1), ("field", form.Words[value]));
+
+        double? hour = form.Number(Air(list, row, "from_hour"), Label("air.from_hour"), Hours);
+        double? dry = form.Number(Air(list, row, "dry_bulb_c"), Label("air.dry_bulb"), NumberRange.Temperature(0, 60, units));
+        double? wet = form.Number(Air(list, row, "wet_bulb_c"), Label("air.wet_bulb"), NumberRange.Temperature(0, 45, units));
         double? difference = form.Number(
-            Air(list, row, "hygrometric_difference_k"), $"{name}, difference", new(0, 30, units.DegreeSymbol, ToKelvin, units.DegreesApart));
-        double? fan = form.Number(Air(list, row, "fan_share_percent"), $"{name}, fan", NumberRange.Plain(0, 100, "%"));
+            Air(list, row, "hygrometric_difference_k"), Label("air.difference"), new(0, 30, units.DegreeSymbol, ToKelvin, units.DegreesApart));
+        double? fan = form.Number(Air(list, row, "fan_share_percent"), Label("air.fan"), NumberRange.Plain(0, 100, "%"));
         return (dry ?? wet ?? difference ?? fan) is null
             ? null
             : new() { FromHour = hour ?? 0, DryBulbC = dry, WetBulbC = wet, HygrometricDifferenceK = difference, FanSharePercent = fan };
@@ -99,14 +103,14 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
 
     private static SampleWeighingInput? ReadSample(FormReader form, int row)
     {
-        double? hour = form.Number(Sample(row, "hour"), $"Sample {row + 1}, hour", Hours);
+        double? hour = form.Number(Sample(row, "hour"), form.Words.Say("outcome.sample_hour", ("row", row + 1)), Hours);
         double? weight = form.Number(
-            Sample(row, "weight_percent"), $"Sample {row + 1}, weight", NumberRange.Plain(10, 120, "%"), required: hour is not null);
+            Sample(row, "weight_percent"), form.Words.Say("outcome.sample_weight", ("row", row + 1)), NumberRange.Plain(10, 120, "%"), required: hour is not null);
         return weight is { } known ? new() { Hour = hour ?? 0, WeightPercent = known } : null;
     }
 
     private static MarkInput? ReadMark(FormReader form, int index, TasterScale scale) =>
-        form.Number(Mark(index), scale.Name, NumberRange.Plain(scale.LeastMark, scale.MostMark, "on the scale")) is { } mark
+        form.Number(Mark(index), scale.Name, NumberRange.Plain(scale.LeastMark, scale.MostMark, form.Words["unit.on_the_scale"])) is { } mark
             ? new() { Scale = scale.Name, Mark = mark }
             : null;
 
@@ -116,7 +120,7 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
         List<double> hours = [.. LogLists.ReadNumbers(form.Typed(TurnedAt), TurnedAt, errors).OfType<double>()];
         foreach (FieldError error in errors)
         {
-            form.Refuse(TurnedAt, "Turned at", $"“{error.Given}” was given; hours from loading with semicolons between them are wanted, such as 3; 6.5.");
+            form.Refuse(TurnedAt, form.Words["outcome.turned_at"], form.Words.Say("outcome.turned_at.wanted", ("given", error.Given ?? "")));
         }
 
         return hours;

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
@@ -9,6 +10,8 @@ using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Outcomes;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 
@@ -38,11 +41,11 @@ internal static class OutcomePageEndpoints
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         if (!posted.Genuine)
         {
-            return PageAnswer.Message(PostedForm.StaleTitle, PostedForm.StaleText, page, StatusCodes.Status400BadRequest);
+            return PageAnswer.Stale(page);
         }
 
         page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
-        FormReader reader = new(posted.Typed);
+        FormReader reader = new(page.Words, posted.Typed);
         OutcomeInput typed = OutcomeForm.For(view.Scales, page.Units, view.Kept).Read(reader);
         view = view with { Page = page, Form = reader.Filled };
         if (reader.Problems.Count == 0)
@@ -63,7 +66,7 @@ internal static class OutcomePageEndpoints
 
         Refuse(reader, problem.Errors ?? []);
         return problem.Errors is null && problem.Warnings is null
-            ? PageAnswer.Message(problem.Title, problem.Detail ?? "", page, problem.Status)
+            ? PageAnswer.Unchanged(problem, page)
             : Draw(view with { Odd = problem.Warnings ?? [] }, StatusCodes.Status422UnprocessableEntity);
     }
 
@@ -91,7 +94,7 @@ internal static class OutcomePageEndpoints
     {
         foreach (FieldError error in errors)
         {
-            reader.Refuse(error.Field, Wording.Codes.Sentence(Wording.Codes.Plain(error.Field)), $"{error.Given} was given; {error.Allowed} is allowed.");
+            reader.RefuseInEnglish(error.Field, Codes.Sentence(Codes.Plain(error.Field)), $"{error.Given} was given; {error.Allowed} is allowed.");
         }
     }
 

@@ -1,9 +1,9 @@
 using System.Globalization;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.LogFiles.Columns;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 

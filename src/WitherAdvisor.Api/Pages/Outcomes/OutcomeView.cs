@@ -1,10 +1,11 @@
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Outcomes;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Outcomes;
 
@@ -16,7 +17,7 @@ public sealed record OutcomeView(
     StoredSite Site, StoredBatch Batch, OutcomeAnswer? Kept, AdviceFigures? Advice, IReadOnlyList<TasterScale> Scales,
     OutcomeForm Layout, FilledForm Form, IReadOnlyList<ProblemWarning> Odd, PageContext Page)
 {
-    public WallClock Clock { get; } = new(Site.TimeZone);
+    public WallClock Clock { get; } = new(Site.TimeZone, Page.Words);
 
     /// <summary>False also where figures of an advice came with a log, and the advice itself did not.</summary>
     public bool HasAdvicePage { get; init; }

@@ -1,8 +1,9 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 
@@ -27,11 +28,11 @@ public sealed class BulbFields(StoredSite site, PersonUnits units)
     public WeatherReading? Read(FormReader form, DateTimeOffset at)
     {
         int before = form.Problems.Count;
-        double? dry = form.Number(DryBulb, "Dry bulb", NumberRange.Temperature(LowestDryBulbC, HighestC, units));
-        double? wet = form.Number(WetBulb, "Wet bulb", NumberRange.Temperature(LowestWetBulbC, HighestC, units));
-        PsychrometerKind? instrument = form.Choice<PsychrometerKind>(Instrument, "Instrument");
-        double? humidity = form.Number(Humidity, "Relative humidity", NumberRange.Percent(0.01, 1, "%"));
-        double? wind = form.Number(Wind, "Wind", WindRange);
+        double? dry = form.Number(DryBulb, form.Words["air.dry_bulb.label"], NumberRange.Temperature(LowestDryBulbC, HighestC, units));
+        double? wet = form.Number(WetBulb, form.Words["air.wet_bulb.label"], NumberRange.Temperature(LowestWetBulbC, HighestC, units));
+        PsychrometerKind? instrument = form.Choice<PsychrometerKind>(Instrument, form.Words["air.instrument"]);
+        double? humidity = form.Number(Humidity, form.Words["air.humidity"], NumberRange.Percent(0.01, 1, "%"));
+        double? wind = form.Number(Wind, form.Words["air.wind"], WindRange);
         if (form.Problems.Count == before)
         {
             Check(form, dry, wet, instrument, humidity);
@@ -49,7 +50,7 @@ public sealed class BulbFields(StoredSite site, PersonUnits units)
         {
             if (wet is not null || humidity is not null)
             {
-                form.Refuse(DryBulb, "Dry bulb", "Nothing was given; it is needed with a wet bulb or a humidity.");
+                form.Refuse(DryBulb, form.Words["air.dry_bulb.label"], form.Words["air.dry_bulb.needed"]);
             }
         }
         else if (wet is { } wetC)
@@ -62,15 +63,19 @@ public sealed class BulbFields(StoredSite site, PersonUnits units)
     {
         if (wetC > dryC)
         {
-            form.Refuse(WetBulb, "Wet bulb", $"{units.TemperatureText(wetC)} was given; not above the dry bulb, {units.TemperatureText(dryC)}.");
+            Refuse(form, "air.wet_bulb.above_dry", dryC, wetC);
         }
         else if (instrument is null)
         {
-            form.Refuse(Instrument, "Instrument", "Nothing was chosen; it is needed with a wet bulb, as a still bulb reads higher.");
+            form.Refuse(Instrument, form.Words["air.instrument"], form.Words["air.instrument.needed"]);
         }
         else if (Psychrometer.Air(dryC, wetC, site.Site.PressurePa, instrument.Value) is null)
         {
-            form.Refuse(WetBulb, "Wet bulb", $"{units.TemperatureText(wetC)} was given; no air at {units.TemperatureText(dryC)} is that dry. Is the wick wet?");
+            Refuse(form, "air.wet_bulb.too_dry", dryC, wetC);
         }
     }
+
+    private void Refuse(FormReader form, string why, double dryC, double wetC) => form.Refuse(
+        WetBulb, form.Words["air.wet_bulb.label"],
+        form.Words.Say(why, ("wet_bulb", units.TemperatureText(wetC)), ("dry_bulb", units.TemperatureText(dryC))));
 }

@@ -1,12 +1,13 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Loft.WeatherKeeping;
-using WitherAdvisor.Loft;
 using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 
@@ -33,10 +34,10 @@ internal static class NewReadingEndpoints
 
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
         page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
-        FormReader reader = new(posted.Typed);
+        FormReader reader = new(page.Words, posted.Typed);
         if (!posted.Genuine)
         {
-            reader.Refuse(ReadingForm.ReadAt, PostedForm.StaleTitle, PostedForm.StaleText);
+            reader.Refuse(ReadingForm.ReadAt, page.Words["form.stale.title"], page.Words["form.stale.text"]);
             return Draw(found, reader.Filled, page, StatusCodes.Status400BadRequest);
         }
 

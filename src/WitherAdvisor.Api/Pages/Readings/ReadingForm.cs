@@ -1,7 +1,9 @@
 using WitherAdvisor.Api.Pages.Forms;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Store;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Readings;
 
@@ -15,8 +17,6 @@ public sealed class ReadingForm(StoredSite site, PersonUnits units)
     private const double MostRainMm = 1000;
     private const double LongestRainHours = 240;
 
-    private readonly WallClock clock = new(site.TimeZone);
-
     /// <summary>What an untouched form holds: read now.</summary>
     public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now) => new Dictionary<string, string>(StringComparer.Ordinal)
     {
@@ -28,18 +28,20 @@ public sealed class ReadingForm(StoredSite site, PersonUnits units)
     /// <param name="now">No reading is of a later time.</param>
     public EnteredReading? Read(FormReader form, DateTimeOffset now)
     {
-        DateTimeOffset? at = form.Time(ReadAt, "Read at", clock, required: true);
+        Wordbook words = form.Words;
+        WallClock clock = new(site.TimeZone, words);
+        DateTimeOffset? at = form.Time(ReadAt, words["new_reading.read_at"], clock, required: true);
         if (at > now.AddMinutes(1))
         {
-            form.Refuse(ReadAt, "Read at", $"{clock.DateAndClock(at.Value)} was given; not after now, {clock.DateAndClock(now)}.");
+            form.Refuse(ReadAt, words["new_reading.read_at"], words.Say("new_reading.read_at.ahead", ("given", clock.DateAndClock(at.Value)), ("now", clock.DateAndClock(now))));
         }
 
         WeatherReading? air = new BulbFields(site, units).Read(form, at ?? now);
-        double? rain = form.Number(Rain, "Rain since the last reading", NumberRange.Plain(0, MostRainMm, "mm"));
-        double? hours = form.Number(RainHours, "Hours since the last reading", NumberRange.Plain(0.1, LongestRainHours, "h"), required: rain is not null);
+        double? rain = form.Number(Rain, words["new_reading.rain"], NumberRange.Plain(0, MostRainMm, "mm"));
+        double? hours = form.Number(RainHours, words["new_reading.rain_hours"], NumberRange.Plain(0.1, LongestRainHours, "h"), required: rain is not null);
         if (form.Problems.Count == 0 && air is null && rain is null)
         {
-            form.Refuse(BulbFields.DryBulb, "Dry bulb", "Nothing was given; give air, wind or rain.");
+            form.Refuse(BulbFields.DryBulb, words["air.dry_bulb.label"], words["new_reading.nothing"]);
         }
 
         return form.Problems.Count > 0 || at is null

@@ -1,4 +1,6 @@
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Season;
 
@@ -14,8 +16,8 @@ public sealed class SeasonYear(int year, IReadOnlyDictionary<DateOnly, SeasonDay
     /// <summary>Batches of a spell in the year; null for those of which no advice says.</summary>
     public int Batches(SpellKind? spell) => days.Values.Where(day => day.Date.Year == year && day.Spell == spell).Sum(day => day.Batches);
 
-    public IEnumerable<string> Lines() => Enumerable.Range(1, Months).Select(month =>
-        $"{new DateOnly(year, month, 1):MMM} {string.Concat(Enumerable.Range(1, DateTime.DaysInMonth(year, month)).Select(day => Letter(new DateOnly(year, month, day))))}");
+    public IEnumerable<string> Lines(Wordbook words) => Enumerable.Range(1, Months).Select(month =>
+        $"{CalendarDates.Month(words, month)} {string.Concat(Enumerable.Range(1, DateTime.DaysInMonth(year, month)).Select(day => Letter(new DateOnly(year, month, day))))}");
 
     public static char Letter(SpellKind? spell) => spell switch
     {

@@ -31,15 +31,15 @@ internal static class UploadEndpoints
         }
 
         PostedForm posted = await PostedForm.Read(http, antiforgery, cancel);
-        FormReader reader = new(posted.Typed);
+        FormReader reader = new(page.Words, posted.Typed);
         if (!posted.Genuine)
         {
-            reader.Refuse(UploadForm.File, PostedForm.StaleTitle, PostedForm.StaleText);
+            reader.Refuse(UploadForm.File, page.Words["form.stale.title"], page.Words["form.stale.text"]);
             return Draw(found, reader.Filled, page, status: StatusCodes.Status400BadRequest);
         }
 
-        WeatherKind kind = reader.Choice<WeatherKind>(UploadForm.Kind, "What the file holds") ?? WeatherKind.Observed;
-        KeptRows keep = reader.Choice<KeptRows>(UploadForm.Keep, "What to keep") ?? KeptRows.AllOrNone;
+        WeatherKind kind = reader.Choice<WeatherKind>(UploadForm.Kind, page.Words["upload.kind"]) ?? WeatherKind.Observed;
+        KeptRows keep = reader.Choice<KeptRows>(UploadForm.Keep, page.Words["upload.keep"]) ?? KeptRows.AllOrNone;
         CsvTable? table = await UploadForm.Read(reader, keep, http.Request.Form.Files.GetFile(UploadForm.File), cancel);
         if (table is null || reader.Problems.Count > 0)
         {

@@ -11,7 +11,6 @@ public static class UploadForm
     public const string Kind = "kind";
     public const string Keep = "keep";
 
-    private const string FileLabel = "File";
 
     /// <summary>What an untouched form holds.</summary>
     public static IReadOnlyDictionary<string, string> Fresh { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
@@ -25,13 +24,13 @@ public static class UploadForm
     {
         if (file is null || file.Length == 0)
         {
-            form.Refuse(File, FileLabel, "No file was given, or an empty one; choose a CSV file.");
+            form.Refuse(File, form.Words["upload.file"], form.Words["upload.no_file"]);
             return null;
         }
 
         if (file.Length > BodyBytes.Most)
         {
-            form.Refuse(File, FileLabel, $"It has {file.Length} bytes; at most {BodyBytes.Most} are taken.");
+            form.Refuse(File, form.Words["upload.file"], form.Words.Say("upload.too_long", ("bytes", file.Length), ("most", BodyBytes.Most)));
             return null;
         }
 
@@ -46,7 +45,7 @@ public static class UploadForm
         ProblemAnswer problem = read.Refusal.Problem;
         foreach (string message in problem.Errors?.Select(error => error.Message) ?? [problem.Detail ?? problem.Title])
         {
-            form.Refuse(File, FileLabel, message);
+            form.RefuseInEnglish(File, form.Words["upload.file"], message);
         }
 
         return null;

@@ -1,7 +1,8 @@
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Api.Weather.Review;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Review;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Weather;
 
@@ -13,7 +14,7 @@ public sealed record WeatherView(ReviewedSite Reviewed, bool IsNow, PageContext 
 {
     public const string AtName = "at";
 
-    public WallClock Clock { get; } = new(Reviewed.Site.TimeZone);
+    public WallClock Clock { get; } = new(Reviewed.Site.TimeZone, Page.Words);
 
     public PersonUnits Units => Page.Units;
 

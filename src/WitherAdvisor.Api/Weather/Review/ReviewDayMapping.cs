@@ -1,8 +1,9 @@
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Weather.Review;
 
@@ -41,7 +42,7 @@ internal static class ReviewDayMapping
     {
         Kind = spell.Kind,
         DecidedBy = spell.Reason,
-        Because = SpellReasonWording.Sentence(spell, thresholds),
+        Because = SpellReasonWording.Sentence(Wordbook.English, spell, thresholds),
         RainLastThreeDaysMm = spell.Spell.RainLast72HoursMm,
         RainLastTenDaysMm = spell.Spell.RainLast10DaysMm,
         RainOnLeafKgPerKg = spell.RainOnLeafKgPerKg,

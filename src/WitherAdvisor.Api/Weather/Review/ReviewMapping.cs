@@ -1,11 +1,14 @@
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Sites;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Feeds;
+using WitherAdvisor.Words.Units;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Weather.Review;
 
@@ -64,7 +67,7 @@ internal static class ReviewMapping
     {
         Kind = wanted.Kind,
         Since = Local(wanted.Since, clock),
-        Text = WantedWording.Sentence(wanted, wall),
+        Text = WantedWording.Sentence(Wordbook.English, wanted, wall),
     };
 
     private static ReviewedFeedAnswer ToAnswer(FeedState feed, SiteClock clock) => new()

@@ -1,6 +1,7 @@
-using WitherAdvisor.Api.Wording;
-using WitherAdvisor.Spells;
 using WitherAdvisor.Review;
+using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 
@@ -10,7 +11,7 @@ internal static class SpellBand
     /// <summary>Wide enough for a letter.</summary>
     private const double RoomForLetter = 9;
 
-    public static IReadOnlyList<WeatherStretch> Of(IReadOnlyList<ReviewDay> days, DateTimeOffset end, Func<DateTimeOffset, double> x)
+    public static IReadOnlyList<WeatherStretch> Of(Wordbook words, IReadOnlyList<ReviewDay> days, DateTimeOffset end, Func<DateTimeOffset, double> x)
     {
         var band = new List<WeatherStretch>();
         ReviewDay[] shown = [.. days.Where(day => day.From < end)];
@@ -25,15 +26,15 @@ internal static class SpellBand
 
             double from = Math.Max(x(shown[start].From), WeatherFrame.Left);
             double to = Math.Min(x(shown[at - 1].To), WeatherFrame.Right);
-            band.Add(new(from, to, Text(kind, to - from), Name(kind)));
+            band.Add(new(from, to, Text(words, kind, to - from), Name(kind)));
         }
 
         return band;
     }
 
-    private static string Text(SpellKind? kind, double width)
+    private static string Text(Wordbook words, SpellKind? kind, double width)
     {
-        string word = kind is { } known ? SpellWording.Short(known) : "not known";
+        string word = SpellWording.Short(words, kind);
         const double UnitsPerLetter = 7;
         return width > word.Length * UnitsPerLetter ? word : width > RoomForLetter ? word[..1] : "";
     }

@@ -1,41 +1,42 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Review;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 
 /// <summary>What a picture shows, in sentences for those who do not see it.</summary>
-internal static class WeatherDescription
+internal sealed class WeatherDescription(Wordbook words, PersonUnits units)
 {
-    public static string OfDays(WeatherReview review, PersonUnits units) =>
-        $"{Air(review.Hours, units)} {Rain(review.Hours)} The spell and the soil's water of each day stand in the table by day.";
+    public string OfDays(WeatherReview review) =>
+        $"{Air(review.Hours)} {Rain(review.Hours)} {words["weather_picture.see_days"]}";
 
-    public static string OfNight(IReadOnlyList<ReviewHour> hours, PersonUnits units) =>
-        $"{Air(hours, units)} {Difference([.. hours.Where(hour => hour.IsAhead)], units)} {Rain(hours)} The hours stand in the table by hour.";
+    public string OfNight(IReadOnlyList<ReviewHour> hours) =>
+        $"{Air(hours)} {Difference([.. hours.Where(hour => hour.IsAhead)])} {Rain(hours)} {words["weather_picture.see_hours"]}";
 
-    private static string Air(IReadOnlyList<ReviewHour> hours, PersonUnits units)
+    private string Air(IReadOnlyList<ReviewHour> hours)
     {
         double[] dry = [.. hours.Select(hour => hour.DryBulbC.Value).OfType<double>()];
-        int unknown = hours.Count - dry.Length;
-        return dry.Length == 0
-            ? "The air is not known."
-            : $"Dry bulb from {units.TemperatureText(dry.Min())} to {units.TemperatureText(dry.Max())}"
-                + (unknown == 0 ? "." : $"; not known in {unknown} of {hours.Count} hours.");
+        return dry.Length == 0 ? words["weather_picture.air_not_known"] : words.Say(
+            dry.Length == hours.Count ? "weather_picture.air" : "weather_picture.air_partly",
+            ("low", units.TemperatureText(dry.Min())), ("high", units.TemperatureText(dry.Max())),
+            ("unknown", hours.Count - dry.Length), ("hours", hours.Count));
     }
 
-    private static string Difference(IReadOnlyList<ReviewHour> ahead, PersonUnits units)
+    private string Difference(IReadOnlyList<ReviewHour> ahead)
     {
         double[] apart = [.. ahead.Select(hour => hour.HygrometricDifferenceK.Value).OfType<double>()];
         return apart.Length == 0
-            ? "The hygrometric difference of the coming night is not foretold."
-            : $"The hygrometric difference of the coming night is foretold from {units.DifferenceText(apart.Min())} to {units.DifferenceText(apart.Max())}.";
+            ? words["weather_picture.no_difference"]
+            : words.Say("weather_picture.difference", ("low", units.DifferenceText(apart.Min())), ("high", units.DifferenceText(apart.Max())));
     }
 
-    private static string Rain(IReadOnlyList<ReviewHour> hours)
+    private string Rain(IReadOnlyList<ReviewHour> hours)
     {
         double came = hours.Where(hour => !hour.IsAhead).Sum(hour => hour.RainMm.Value ?? 0);
         double ahead = hours.Where(hour => hour.IsAhead).Sum(hour => hour.RainMm.Value ?? 0);
         int unknown = hours.Count(hour => hour.RainMm.Value is null);
-        return $"Rain: {Figures.Millimetres(came)} so far, {Figures.Millimetres(ahead)} foretold"
-            + (unknown == 0 ? "." : $"; not known in {unknown} of {hours.Count} hours.");
+        return words.Say(
+            unknown == 0 ? "weather_picture.rain" : "weather_picture.rain_partly",
+            ("came", Figures.Millimetres(came)), ("ahead", Figures.Millimetres(ahead)), ("unknown", unknown), ("hours", hours.Count));
     }
 }

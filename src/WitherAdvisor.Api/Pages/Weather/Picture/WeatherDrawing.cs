@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Review;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 
@@ -31,29 +32,29 @@ public sealed record WeatherDrawing(
     public double Height => Bottom + WeatherFrame.AxisHeight;
 
     /// <summary>All days and the coming night, with the spell of each day.</summary>
-    public static WeatherDrawing OfDays(WeatherReview review, WallClock clock, PersonUnits units)
+    public static WeatherDrawing OfDays(WeatherReview review, WallClock clock, PersonUnits units, Wordbook words)
     {
-        WeatherLayout layout = new(review.Hours, WeatherFrame.BandTop + WeatherFrame.BandHeight + WeatherFrame.Gap);
+        WeatherLayout layout = new(review.Hours, WeatherFrame.BandTop + WeatherFrame.BandHeight + WeatherFrame.Gap, words);
         layout.AddAir(units);
-        layout.AddRain(HoursInRainBar, $"rain, mm in {HoursInRainBar} h", leastHighMm: 4);
+        layout.AddRain(HoursInRainBar, words.Say("weather_picture.rain_in_hours", ("hours", HoursInRainBar)), leastHighMm: 4);
         layout.AddLeaf();
         layout.AddSoil(review.Days);
         return new(
-            "days", $"The last {review.Span.Days} days and the coming night", WeatherDescription.OfDays(review, units),
-            layout.Panels, SpellBand.Of(review.Days, review.Hours[^1].Time, layout.X), layout.Ahead(review.Span.Now),
+            "days", words.Say("weather_picture.days", ("count", review.Span.Days)), new WeatherDescription(words, units).OfDays(review),
+            layout.Panels, SpellBand.Of(words, review.Days, review.Hours[^1].Time, layout.X), layout.Ahead(review.Span.Now),
             [.. layout.DayMarks(review.Days, clock)]);
     }
 
     /// <summary>From some hours ago through the coming night.</summary>
-    public static WeatherDrawing OfNight(WeatherReview review, WallClock clock, PersonUnits units)
+    public static WeatherDrawing OfNight(WeatherReview review, WallClock clock, PersonUnits units, Wordbook words)
     {
         ReviewHour[] hours = [.. review.Hours.Where(hour => hour.Time >= review.Span.Now.AddHours(-HoursBeforeNow))];
-        WeatherLayout layout = new(hours, 0);
+        WeatherLayout layout = new(hours, 0, words);
         layout.AddAir(units);
-        layout.AddRain(1, "rain, mm in the hour", leastHighMm: 2);
+        layout.AddRain(1, words["weather_picture.rain_in_hour"], leastHighMm: 2);
         layout.AddLeaf();
         return new(
-            "night", $"The last {HoursBeforeNow} hours and the coming night", WeatherDescription.OfNight(hours, units),
+            "night", words.Say("weather_picture.night", ("count", HoursBeforeNow)), new WeatherDescription(words, units).OfNight(hours),
             layout.Panels, [], layout.Ahead(review.Span.Now), [.. layout.HourMarks(HoursBetweenMarks, clock)]);
     }
 }

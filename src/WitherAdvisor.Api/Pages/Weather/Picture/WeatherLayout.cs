@@ -1,6 +1,7 @@
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Review;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 
@@ -13,6 +14,7 @@ internal sealed class WeatherLayout
 
     private readonly IReadOnlyList<ReviewHour> hours;
     private readonly CurveScale time;
+    private readonly Wordbook words;
     private readonly WeatherPanels make;
     private readonly List<WeatherPanel> panels = [];
     private double next;
@@ -20,12 +22,13 @@ internal sealed class WeatherLayout
     /// <summary>Of some hours, still without panels.</summary>
     /// <param name="hours">At least one, by time.</param>
     /// <param name="top">Where the first panel begins.</param>
-    public WeatherLayout(IReadOnlyList<ReviewHour> hours, double top)
+    public WeatherLayout(IReadOnlyList<ReviewHour> hours, double top, Wordbook words)
     {
+        this.words = words;
         this.hours = hours;
         next = top;
         time = new(0, Math.Max((hours[^1].Time - hours[0].Time).TotalHours, 1), WeatherFrame.Left, WeatherFrame.Right);
-        make = new(hours, X);
+        make = new(hours, X, words);
     }
 
     public IReadOnlyList<WeatherPanel> Panels => panels;
@@ -34,18 +37,18 @@ internal sealed class WeatherLayout
     public double X(DateTimeOffset at) => time.Place((at - hours[0].Time).TotalHours);
 
     public WeatherStretch? Ahead(DateTimeOffset now) => hours[^1].Time > now
-        ? new(Math.Max(X(now), WeatherFrame.Left), WeatherFrame.Right, "foretold", "ahead")
+        ? new(Math.Max(X(now), WeatherFrame.Left), WeatherFrame.Right, "", "ahead")
         : null;
 
     public void AddAir(PersonUnits units)
     {
         const double LeastDifferenceK = 4;
         Add(make.Lines(
-            $"dry bulb and dew point, {units.DegreeSymbol}", next, Tall, null,
-            new("dry", "dry bulb", hour => hour.DryBulbC, units.Degrees),
-            new("dew", "dew point", hour => hour.DewPointC, units.Degrees)));
+            words.Say("weather_picture.bulb_and_dew", ("unit", units.DegreeSymbol)), next, Tall, null,
+            new("dry", words["air.dry_bulb"], hour => hour.DryBulbC, units.Degrees),
+            new("dew", words["air.dew_point"], hour => hour.DewPointC, units.Degrees)));
         Add(make.Lines(
-            $"HD: dry bulb minus wet bulb, {units.DegreeSymbol}", next, Low, (0, units.DegreesApart(LeastDifferenceK)),
+            words.Say("weather_picture.hd", ("unit", units.DegreeSymbol)), next, Low, (0, units.DegreesApart(LeastDifferenceK)),
             new PanelLine("hd", "", hour => hour.HygrometricDifferenceK, units.DegreesApart)));
     }
 
@@ -53,10 +56,10 @@ internal sealed class WeatherLayout
         Add(make.RainBars(title, next, Low, hoursInBar, leastHighMm));
 
     public void AddLeaf() => Add(make.Lines(
-        "water on leaf if plucked then, % of its weight", next, Low, (0, 10),
+        words["weather_picture.leaf"], next, Low, (0, 10),
         new PanelLine("water", "", hour => hour.SurfaceWaterKgPerKg, share => share * 100)));
 
-    public void AddSoil(IReadOnlyList<ReviewDay> days) => Add(make.Soil("soil water short of full, mm", next, Low, days));
+    public void AddSoil(IReadOnlyList<ReviewDay> days) => Add(make.Soil(words["weather_picture.soil"], next, Low, days));
 
     public IEnumerable<CurveMark> HourMarks(int every, WallClock clock) => hours
         .Where(hour => clock.HourOfDay(hour.Time) % every == 0)

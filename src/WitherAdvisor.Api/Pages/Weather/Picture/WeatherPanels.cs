@@ -1,18 +1,19 @@
 using WitherAdvisor.Api.Pages.Curve;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Review;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Pages.Weather.Picture;
 
 /// <summary>Lays out the strips of a picture over one stretch of hours.</summary>
 /// <param name="hours">By time.</param>
 /// <param name="x">Where a time lies.</param>
-internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTimeOffset, double> x)
+/// <param name="words">Of the person.</param>
+internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTimeOffset, double> x, Wordbook words)
 {
     /// <summary>Marks closer than this would crowd.</summary>
     private const double LeastBetweenMarks = 17;
 
-    private const string NotKnown = "not known";
 
     private static readonly double[] Steps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
 
@@ -116,7 +117,7 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
             {
                 double from = Math.Max(x(hours[start].Time.AddHours(-1)), WeatherFrame.Left);
                 double to = Math.Max(x(hours[at - 1].Time), from + 1);
-                holes.Add(new(from, to, to - from > WeatherFrame.RoomForWord ? NotKnown : to - from > 8 ? "?" : "", "hole"));
+                holes.Add(new(from, to, to - from > WeatherFrame.RoomForWord ? words["spell.not_known"] : to - from > 8 ? "?" : "", "hole"));
             }
         }
 

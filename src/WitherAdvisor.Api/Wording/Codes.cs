@@ -1,9 +1,0 @@
-namespace WitherAdvisor.Api.Wording;
-
-/// <summary>Codes of the model in words; one that is not listed is still readable.</summary>
-internal static class Codes
-{
-    public static string Plain(string code) => code.Replace('_', ' ');
-
-    public static string Sentence(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
-}

@@ -1,8 +1,0 @@
-namespace WitherAdvisor.Api.Wording;
-
-/// <summary>The unit a person reads their scales in.</summary>
-public enum WeightUnit
-{
-    Kilogram,
-    Pound,
-}

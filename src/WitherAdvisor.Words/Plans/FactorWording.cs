@@ -1,0 +1,39 @@
+using WitherAdvisor.Plans.Explaining;
+using WitherAdvisor.Words.Units;
+
+namespace WitherAdvisor.Words.Plans;
+
+/// <summary>What a factor did to the plan, as a sentence that can be read aloud.</summary>
+public static class FactorWording
+{
+    private const double NoHours = 0.05;
+    private const double NoKelvin = 0.05;
+
+    public static string Condition(Wordbook words, string code) => Codes.Sentence(words.OfCode("factor", code));
+
+    /// <summary>"Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, turned every 1 h."</summary>
+    public static string Sentence(Wordbook words, FactorEffect effect, int? plannedTurnIntervalHours, PersonUnits units) =>
+        effect.HoursChange is { } hours
+            ? words.Say(
+                "factor_effect.changes",
+                ("condition", Condition(words, effect.Code)), ("changes", string.Join(", ", Changes(words, effect, hours, plannedTurnIntervalHours, units))))
+            : words.Say("factor_effect.never_ready", ("condition", Condition(words, effect.Code)));
+
+    private static IEnumerable<string> Changes(
+        Wordbook words, FactorEffect effect, double hours, int? plannedTurnIntervalHours, PersonUnits units)
+    {
+        yield return Math.Abs(hours) < NoHours ? words["factor_effect.just_as_long"]
+            : hours < 0 ? words.Say("factor_effect.shorter", ("hours", Figures.Hours(-hours)))
+            : words.Say("factor_effect.longer", ("hours", Figures.Hours(hours)));
+        if (effect.PlenumDryBulbChangeK is { } change && Math.Abs(change) >= NoKelvin)
+        {
+            string key = change < 0 ? "factor_effect.plenum_cooler" : "factor_effect.plenum_warmer";
+            yield return words.Say(key, ("difference", units.DifferenceText(Math.Abs(change))));
+        }
+
+        if (effect.TurnIntervalHours != plannedTurnIntervalHours)
+        {
+            yield return effect.TurnIntervalHours is { } interval ? words.Say("factor_effect.turned_every", ("hours", interval)) : words["factor_effect.no_turn"];
+        }
+    }
+}
