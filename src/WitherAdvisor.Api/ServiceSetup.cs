@@ -22,7 +22,7 @@ using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Closing;
 using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Store.Sqlite;
-using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.WeatherFeeds.Client;
 
 namespace WitherAdvisor.Api;
 

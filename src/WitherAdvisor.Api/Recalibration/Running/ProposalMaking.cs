@@ -5,11 +5,12 @@ using WitherAdvisor.Api.Recalibration.Gathering;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
-using WitherAdvisor.Loft;
-using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Recalibration;
+using WitherAdvisor.Recalibration.Learning;
+using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration.Running;
 

@@ -1,6 +1,7 @@
 using WitherAdvisor.Recalibration.Fitting;
+using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Recalibration.Report;
+namespace WitherAdvisor.Recalibration.Writing;
 
 /// <summary>What was learned of a coefficient, as a maker would say it.</summary>
 internal static class CoefficientWords

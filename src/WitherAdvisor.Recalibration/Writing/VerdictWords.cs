@@ -1,4 +1,6 @@
-namespace WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Recalibration.Report;
+
+namespace WitherAdvisor.Recalibration.Writing;
 
 /// <summary>The verdict on a proposal, in numbers and words.</summary>
 internal static class VerdictWords
