@@ -25,7 +25,7 @@ using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.WeatherKeeping;
 using WitherAdvisor.Loft.WeatherReviewing;
 using WitherAdvisor.Store.Sqlite;
-using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.WeatherFeeds.Client;
 
 namespace WitherAdvisor.Api;
 

@@ -30,7 +30,7 @@ internal sealed class BenchmarkedBatch
         LeafEstimate leaf = Leaf();
         Night night = NightAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, new(Request.Forecast, 0, 0), HorizonHours).Night!;
         problem = new(
-            new(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
+            new LeafState(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
             Request.Trough, Request.Site.Style, Request.Site.HotAirC, night, Request.Coefficients, 0, HorizonHours, null);
         saturation = new(night.PressurePa, night.Hours[0].Formulation);
         air = HeldAir.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, HardLimits.PlenumCeilingC(Request.Site.Style));

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using WitherAdvisor.InventedEstate;
 using WitherAdvisor.Recalibration;
+using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.SyntheticSeasons;
 
 namespace WitherAdvisor.Benchmarks;

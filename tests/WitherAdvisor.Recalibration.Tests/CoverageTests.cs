@@ -1,5 +1,6 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.SyntheticSeasons;
 

@@ -2,6 +2,7 @@ using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Recalibration.Fitting;
+using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.SyntheticSeasons;
 
 namespace WitherAdvisor.Recalibration.Tests;

@@ -1,4 +1,5 @@
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.SyntheticSeasons;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WitherAdvisor.InventedEstate;
+using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.SyntheticSeasons;
 
 namespace WitherAdvisor.Recalibration.Tests;

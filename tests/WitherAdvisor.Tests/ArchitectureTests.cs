@@ -38,15 +38,6 @@ public sealed partial class ArchitectureTests
     }
 
     [Fact]
-    public void The_pure_library_refers_to_no_package_and_no_other_project()
-    {
-        string project = File.ReadAllText(Path.Combine(RepositoryFiles.Root, "src/WitherAdvisor/WitherAdvisor.csproj"));
-
-        Assert.DoesNotContain("PackageReference", project, StringComparison.Ordinal);
-        Assert.DoesNotContain("ProjectReference", project, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void No_source_file_is_longer_than_a_reader_can_hold() =>
         Assert.DoesNotContain(SourceFiles(), file => File.ReadLines(InRoot(file)).Count() > MostLines);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using WitherAdvisor.WeatherFeeds.Client;
 
 namespace WitherAdvisor.WeatherFeeds.Tests;
 

@@ -10,6 +10,7 @@ using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 
 namespace WitherAdvisor.Api.Advice;
 

@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard;

@@ -2,7 +2,7 @@ using System.Text.Json;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Kept.Coefficients;
-using WitherAdvisor.Recalibration;
+using WitherAdvisor.Recalibration.Learning;
 
 namespace WitherAdvisor.Api.Recalibration;
 

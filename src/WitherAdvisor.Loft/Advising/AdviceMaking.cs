@@ -2,6 +2,7 @@ using WitherAdvisor.Advice;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 
 namespace WitherAdvisor.Loft.Advising;
 

@@ -1,5 +1,4 @@
 using WitherAdvisor.WeatherFeeds.Configuration;
-using WitherAdvisor.WeatherFeeds.Reading;
 
 namespace WitherAdvisor.WeatherFeeds.Asking;
 

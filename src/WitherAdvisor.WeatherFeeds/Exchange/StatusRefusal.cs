@@ -1,4 +1,5 @@
 using System.Net;
+using WitherAdvisor.WeatherFeeds.Reading;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 
 namespace WitherAdvisor.WeatherFeeds.Exchange;

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Asking;
-using WitherAdvisor.WeatherFeeds.Exchange;
 using WitherAdvisor.WeatherFeeds.Screening;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 

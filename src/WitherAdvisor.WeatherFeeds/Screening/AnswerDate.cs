@@ -1,5 +1,3 @@
-using WitherAdvisor.WeatherFeeds.Reading;
-
 namespace WitherAdvisor.WeatherFeeds.Screening;
 
 /// <summary>Compares the answer's own date with our clock.</summary>

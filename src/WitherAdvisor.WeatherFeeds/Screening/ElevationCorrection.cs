@@ -1,6 +1,5 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Readings;
-using WitherAdvisor.WeatherFeeds.Reading;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 
 namespace WitherAdvisor.WeatherFeeds.Screening;

@@ -1,5 +1,4 @@
 using WitherAdvisor.Readings;
-using WitherAdvisor.WeatherFeeds.Reading;
 
 namespace WitherAdvisor.WeatherFeeds.Screening;
 

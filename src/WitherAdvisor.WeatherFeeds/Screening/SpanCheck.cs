@@ -1,6 +1,5 @@
 using WitherAdvisor.Readings;
 using WitherAdvisor.WeatherFeeds.Asking;
-using WitherAdvisor.WeatherFeeds.Reading;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 
 namespace WitherAdvisor.WeatherFeeds.Screening;

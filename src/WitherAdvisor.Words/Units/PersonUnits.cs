@@ -1,10 +1,18 @@
-using WitherAdvisor.Quantities;
-
 namespace WitherAdvisor.Words.Units;
 
 /// <summary>Quantities of the model in the units that a person chose: in words, and back from what they typed.</summary>
+/// <remarks>
+/// The one place where °F and lb are reckoned. A difference is converted apart from a temperature because the Fahrenheit
+/// zero does not enter: a difference of 10 K is 18 °F, a temperature of 10 °C is 50 °F (BIPM, The International System of
+/// Units, and NIST SP 811, appendix B.9).
+/// </remarks>
 public sealed record PersonUnits(TemperatureScale Scale, WeightUnit Weight)
 {
+    /// <summary>Exact by definition (international yard and pound agreement, 1959; NIST SP 811, appendix B.9).</summary>
+    private const double KilogramsPerPound = 0.45359237;
+
+    private const double FahrenheitDegreesAtZeroC = 32;
+
     private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
 
     public static PersonUnits Usual { get; } = new(TemperatureScale.Celsius, WeightUnit.Kilogram);
@@ -18,27 +26,27 @@ public sealed record PersonUnits(TemperatureScale Scale, WeightUnit Weight)
     /// <summary>From a model's °C to the person's scale.</summary>
     public double Degrees(double celsius) => Scale == TemperatureScale.Celsius
         ? celsius
-        : Temperature.FromCelsius(celsius).Fahrenheit;
+        : celsius * 9 / 5 + FahrenheitDegreesAtZeroC;
 
     /// <summary>From what a person typed to °C.</summary>
     public double Celsius(double degrees) => Scale == TemperatureScale.Celsius
         ? degrees
-        : Temperature.FromFahrenheit(degrees).Celsius;
+        : (degrees - FahrenheitDegreesAtZeroC) * 5 / 9;
 
     /// <summary>From a difference in K to one on the person's scale.</summary>
     public double DegreesApart(double kelvin) => Scale == TemperatureScale.Celsius
         ? kelvin
-        : TemperatureDifference.FromKelvin(kelvin).FahrenheitDegrees;
+        : kelvin * 9 / 5;
 
     /// <summary>From kg to the person's unit.</summary>
     public double WeightFromKg(double kilograms) => Weight == WeightUnit.Kilogram
         ? kilograms
-        : Mass.FromKilograms(kilograms).Pounds;
+        : kilograms / KilogramsPerPound;
 
     /// <summary>From what a person typed to kg.</summary>
     public double Kilograms(double weight) => Weight == WeightUnit.Kilogram
         ? weight
-        : Mass.FromPounds(weight).Kilograms;
+        : weight * KilogramsPerPound;
 
     /// <summary>"26.5 °C".</summary>
     public string TemperatureText(double celsius) => $"{Figures.Fixed(Degrees(celsius), 1)} {DegreeSymbol}";

@@ -42,7 +42,7 @@ internal sealed record PlanBasis(
             ? style.ShortestHoursSincePluckingInDryWindySpell
             : style.ShortestHoursSincePlucking;
         return new(
-            new(Leaf.TissueMoistureWetBasis.Value, Leaf.SurfaceWaterKgPerKg.Value),
+            new LeafState(Leaf.TissueMoistureWetBasis.Value, Leaf.SurfaceWaterKgPerKg.Value),
             batch.GreenWeightKg / request.Trough.AreaM2,
             request.Coefficients.AsItBlows(request.Trough),
             style,

@@ -10,10 +10,9 @@ internal sealed class HeldAir
     private const double UnheatedK = 0.05;
 
     private readonly InletAir[] hours;
-    private readonly AirByHour byHour;
     private readonly Night night;
 
-    private HeldAir(Night night, InletAir[] hours) => (this.night, this.hours, byHour) = (night, hours, new(hours));
+    private HeldAir(Night night, InletAir[] hours) => (this.night, this.hours, ByHour) = (night, hours, new(hours));
 
     private HeldAir(Night night, Func<AirState, AirState> plenum)
         : this(night, [.. night.Hours.Select(ambient => new InletAir(plenum(ambient).DryBulbC, ambient.HumidityRatio))])
@@ -51,6 +50,8 @@ internal sealed class HeldAir
             : plenum;
     }
 
+    public AirByHour ByHour { get; }
+
     /// <summary>Air under the mesh at an hour from loading.</summary>
-    public InletAir At(double hour) => byHour.At(hour);
+    public InletAir At(double hour) => ByHour.At(hour);
 }

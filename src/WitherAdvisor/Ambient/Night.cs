@@ -39,8 +39,8 @@ internal sealed class Night
     /// <summary>The same night seen by a batch loaded some whole hours later.</summary>
     public Night From(int hour) => new(hours[Math.Min(hour, LastHour)..]);
 
-    /// <summary>The air of loading held all night.</summary>
-    public Night HeldSteady() => new(Array.ConvertAll(hours, _ => hours[0]));
+    /// <summary>The air of one hour from loading held all night.</summary>
+    public Night HeldSteadyFrom(double hour) => new(Array.ConvertAll(hours, _ => At(hour)));
 
     /// <summary>The same dry bulb and relative humidity at another pressure (Pa).</summary>
     public Night AtPressure(double pressurePa) => new(Array.ConvertAll(

@@ -1,72 +1,62 @@
 namespace WitherAdvisor.Bed;
 
 /// <summary>A bed dried under air given by the hour and turned at given hours: a wither that has been.</summary>
-/// <param name="setup">The bed at loading.</param>
+/// <param name="setup">The bed where it begins.</param>
 /// <param name="air">Under the mesh.</param>
 /// <param name="turnHours">In order. A turn is done when the bed is run past its hour, not to it.</param>
 public sealed class GivenWither(BedSetup setup, AirByHour air, IReadOnlyList<double> turnHours)
 {
-    private const double SecondsPerHour = 3600;
-    private const double SameMoment = 1e-9;
-
-    private int turned;
+    private readonly BedRun run = new(setup, TurnTimes.At(turnHours), StepCut.EvenAfresh);
 
     /// <summary>The bed as it stands.</summary>
-    public LeafBed Bed { get; } = new(setup);
+    public LeafBed Bed => run.Bed;
 
     /// <summary>Hours from loading to where it stands.</summary>
-    public double Hour { get; private set; }
+    public double Hour => run.Hour;
 
     /// <summary>Mean water in and on the leaf, kg per kg dry matter.</summary>
-    public double WaterDryBasis => Bed.MeanTissueDryBasis + Bed.MeanSurfaceDryBasis;
+    public double WaterDryBasis => Bed.MeanWaterDryBasis;
+
+    /// <summary>The bed as it stands, to begin another run from.</summary>
+    public BedState State => Bed.StateAt(Hour);
 
     /// <summary>Dries on to an hour from loading.</summary>
-    public void RunTo(double hour)
-    {
-        while (hour - Hour > SameMoment)
-        {
-            StepToward(hour);
-        }
-    }
+    public void RunTo(double hour) => run.Through(new Course(air, hour, double.NegativeInfinity, run));
 
     /// <summary>Dries on until the mean of the bed has no more water than this, kg per kg dry matter; null where it still has at the horizon.</summary>
     public double? RunToWater(double waterDryBasis, double horizonHours)
     {
-        double before = WaterDryBasis;
-        if (before <= waterDryBasis)
+        if (WaterDryBasis <= waterDryBasis)
         {
             return Hour;
         }
 
-        while (horizonHours - Hour > SameMoment)
-        {
-            double from = Hour;
-            StepToward(horizonHours);
-            double after = WaterDryBasis;
-            if (after <= waterDryBasis)
-            {
-                return from + (Hour - from) * (before - waterDryBasis) / (before - after);
-            }
-
-            before = after;
-        }
-
-        return null;
+        var course = new Course(air, horizonHours, waterDryBasis, run);
+        run.Through(course);
+        return course.ReachedWaterHour;
     }
 
-    /// <summary>One step, no longer than the setup allows and not past the next turn.</summary>
-    private void StepToward(double hour)
+    /// <summary>To an hour or to a water content, whichever comes first.</summary>
+    private sealed class Course(AirByHour air, double toHour, double toWaterDryBasis, BedRun run) : IBedCourse
     {
-        while (turned < turnHours.Count && turnHours[turned] <= Hour + SameMoment)
-        {
-            Bed.Turn();
-            turned++;
-        }
+        private double lastHour = run.Hour;
+        private double lastWater = run.Bed.MeanWaterDryBasis;
 
-        double end = turned < turnHours.Count ? Math.Min(turnHours[turned], hour) : hour;
-        double steps = Math.Max(Math.Ceiling((end - Hour) * SecondsPerHour / setup.LongestStepS - SameMoment), 1);
-        double next = steps > 1 ? Hour + (end - Hour) / steps : end;
-        Bed.Step((next - Hour) * SecondsPerHour, air.At(Hour), air.At(next));
-        Hour = next;
+        public double? ReachedWaterHour { get; private set; }
+
+        public AirLeg? LegFrom(double hour) => toHour - hour > BedRun.SameMoment ? new(toHour, air) : null;
+
+        public bool Stepped(LeafBed bed, double hour)
+        {
+            double water = bed.MeanWaterDryBasis;
+            if (water <= toWaterDryBasis)
+            {
+                ReachedWaterHour = lastHour + (hour - lastHour) * (lastWater - toWaterDryBasis) / (lastWater - water);
+                return false;
+            }
+
+            (lastHour, lastWater) = (hour, water);
+            return true;
+        }
     }
 }

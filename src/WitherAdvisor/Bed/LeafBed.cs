@@ -33,8 +33,8 @@ public sealed class LeafBed
         surface = new double[setup.Layers];
         tissueAhead = new double[setup.Layers];
         surfaceAhead = new double[setup.Layers];
-        Array.Fill(tissue, Moisture.DryBasis(setup.Leaf.TissueMoistureWetBasis));
-        Array.Fill(surface, setup.Leaf.SurfaceWaterKgPerKg / (1 - setup.Leaf.TissueMoistureWetBasis));
+        BedState.CutInto(tissue, setup.Start.TissueDryBasis);
+        BedState.CutInto(surface, setup.Start.SurfaceDryBasis);
     }
 
     /// <summary>Water in the leaf by layer from the mesh up, kg per kg dry matter.</summary>
@@ -48,6 +48,9 @@ public sealed class LeafBed
 
     /// <summary>Mean water on the leaf, kg per kg dry matter.</summary>
     public double MeanSurfaceDryBasis => Mean(surface);
+
+    /// <summary>Mean water in and on the leaf, kg per kg dry matter.</summary>
+    public double MeanWaterDryBasis => MeanTissueDryBasis + MeanSurfaceDryBasis;
 
     /// <summary>Air leaving the top over the last step, °C.</summary>
     public double ExhaustC { get; private set; }
@@ -80,6 +83,9 @@ public sealed class LeafBed
             + end.DryAirKgPerSM2 * end.ExhaustHumidityRatio) / (2 * DryAirKgPerSM2);
         ExhaustC = end.ExhaustC;
     }
+
+    /// <summary>The bed as it stands, at an hour that its owner keeps.</summary>
+    public BedState StateAt(double hour) => new(setup.Leaf, hour, [.. tissue], [.. surface]);
 
     /// <summary>Turns the leaf: what was on top comes to the mesh, and the bed is blended toward its mean.</summary>
     public void Turn()

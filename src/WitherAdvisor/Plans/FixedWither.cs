@@ -7,21 +7,19 @@ namespace WitherAdvisor.Plans;
 /// <summary>Runs a bed through a fixed schedule of air and turns, and draws its curve.</summary>
 internal sealed class FixedWither
 {
-    private const double SecondsPerHour = 3600;
     private const double CurveEveryHours = 0.25;
-    private const double SameMoment = 1e-9;
 
-    private readonly LeafBed bed;
+    private readonly BedRun run;
     private readonly double dryMassKg;
     private readonly double surfaceToFresh;
     private readonly List<CurvePoint> curve = [];
 
-    private FixedWither(BedSetup setup, double areaM2, double targetDryBasis)
+    private FixedWither(BedSetup setup, double areaM2, double targetDryBasis, IReadOnlyList<double> turnHours)
     {
-        bed = new(setup);
+        run = new(setup, TurnTimes.At(turnHours), StepCut.Even);
         dryMassKg = setup.DryMassKgPerM2 * areaM2;
         surfaceToFresh = 1 - setup.Leaf.TissueMoistureWetBasis;
-        Log = new(bed, targetDryBasis);
+        Log = new(run.Bed, targetDryBasis, setup.Start);
     }
 
     public WitherLog Log { get; }
@@ -29,59 +27,59 @@ internal sealed class FixedWither
     public IReadOnlyList<CurvePoint> Curve => curve;
 
     /// <summary>Mean water in and on the leaf at the stop, kg per kg dry matter.</summary>
-    public double FinalWaterDryBasis => bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
+    public double FinalWaterDryBasis => run.Bed.MeanWaterDryBasis;
 
-    /// <summary>Runs to the end of the last stretch of air. Hours count from loading; turns at or past the end are left out.</summary>
+    /// <summary>The bed at the stop.</summary>
+    public BedState FinalState => run.Bed.StateAt(run.Hour);
+
+    /// <summary>Runs from where the bed stands to the end of the last stretch of air. Hours count from loading; turns at or past the end are left out.</summary>
     public static FixedWither Run(
         BedSetup setup, double areaM2, double targetDryBasis, IReadOnlyList<HeldStretch> stretches, IReadOnlyList<double> turnHours)
     {
-        var wither = new FixedWither(setup, areaM2, targetDryBasis);
-        wither.Draw(0, stretches[0].Air.At(0).DryBulbC);
-        var turns = new Queue<double>(turnHours.Order());
-        double hour = 0;
-        foreach (HeldStretch stretch in stretches)
-        {
-            while (stretch.ToHour - hour > SameMoment)
-            {
-                hour = wither.Step(setup, stretch, hour, turns);
-            }
-        }
-
+        var wither = new FixedWither(setup, areaM2, targetDryBasis, [.. turnHours.Order()]);
+        wither.Draw(setup.Start.Hour, stretches[0].Air.At(setup.Start.Hour).DryBulbC);
+        wither.run.Through(new Course(wither, stretches));
         return wither;
-    }
-
-    private double Step(BedSetup setup, HeldStretch stretch, double hour, Queue<double> turns)
-    {
-        double nextPoint = (Math.Floor(hour / CurveEveryHours + SameMoment) + 1) * CurveEveryHours;
-        double nextTurn = turns.Count > 0 ? turns.Peek() : double.PositiveInfinity;
-        double end = Math.Min(Math.Min(stretch.ToHour, nextPoint), Math.Max(nextTurn, hour));
-        int steps = Math.Max((int)Math.Ceiling((end - hour) * SecondsPerHour / setup.LongestStepS - SameMoment), 1);
-        double length = (end - hour) / steps;
-        for (int i = 0; i < steps && length > SameMoment; i++)
-        {
-            double from = hour + i * length;
-            double to = from + length;
-            bed.Step(length * SecondsPerHour, stretch.Air.At(from), stretch.Air.At(to));
-            Log.Note(bed, to);
-        }
-
-        Draw(end, bed.ExhaustC);
-        if (nextTurn <= end)
-        {
-            turns.Dequeue();
-            bed.Turn();
-            Draw(end, bed.ExhaustC);
-        }
-
-        return end;
     }
 
     private void Draw(double hour, double exhaustC)
     {
-        (double bottom, double middle, double top) = bed.TissueByHeightWetBasis();
+        (double bottom, double middle, double top) = run.Bed.TissueByHeightWetBasis();
         double water = FinalWaterDryBasis;
         curve.Add(new(
-            hour, bottom, middle, top, Moisture.WetBasis(water), bed.MeanSurfaceDryBasis * surfaceToFresh,
+            hour, bottom, middle, top, Moisture.WetBasis(water), run.Bed.MeanSurfaceDryBasis * surfaceToFresh,
             dryMassKg * (1 + water), exhaustC));
+    }
+
+    /// <summary>From stretch to stretch; a point of the curve every quarter hour, and before and after each turn.</summary>
+    private sealed class Course(FixedWither wither, IReadOnlyList<HeldStretch> stretches) : IBedCourse
+    {
+        private int at;
+
+        public AirLeg? LegFrom(double hour)
+        {
+            while (at < stretches.Count && stretches[at].ToHour - hour <= BedRun.SameMoment)
+            {
+                at++;
+            }
+
+            if (at == stretches.Count)
+            {
+                return null;
+            }
+
+            double nextPoint = (Math.Floor(hour / CurveEveryHours + BedRun.SameMoment) + 1) * CurveEveryHours;
+            return new(Math.Min(stretches[at].ToHour, nextPoint), stretches[at].Air.ByHour);
+        }
+
+        public bool Stepped(LeafBed bed, double hour)
+        {
+            wither.Log.Note(bed, hour);
+            return true;
+        }
+
+        public void Reached(LeafBed bed, double hour) => wither.Draw(hour, bed.ExhaustC);
+
+        public void Turned(LeafBed bed, double hour) => wither.Draw(hour, bed.ExhaustC);
     }
 }

@@ -11,6 +11,7 @@ namespace WitherAdvisor.Plans;
 /// <param name="Horizon">Give up at this hour.</param>
 /// <param name="BreakOffSpreadWetBasis">Break off when the spread passes this; infinite for never.</param>
 /// <param name="SurfaceEndHour">The hour by the clock at which the surface stage ends; null to end it when the surface water is gone.</param>
+/// <param name="LastTurnHour">From which turns are counted. One that is overdue is done first.</param>
 internal sealed record TrialSchedule(
     HeldAir Surface,
     HeldAir Main,
@@ -19,4 +20,5 @@ internal sealed record TrialSchedule(
     double RunAtLeastTo,
     double Horizon,
     double BreakOffSpreadWetBasis = double.PositiveInfinity,
-    double? SurfaceEndHour = null);
+    double? SurfaceEndHour = null,
+    double LastTurnHour = 0);

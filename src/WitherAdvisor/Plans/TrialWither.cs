@@ -1,4 +1,3 @@
-using WitherAdvisor.Ambient;
 using WitherAdvisor.Bed;
 
 namespace WitherAdvisor.Plans;
@@ -6,40 +5,43 @@ namespace WitherAdvisor.Plans;
 /// <summary>Dries a bed to its target under held air, turned every so many hours, to see how long it takes.</summary>
 internal static class TrialWither
 {
-    private const double SecondsPerHour = 3600;
-
     /// <summary>
     /// Runs until the target is reached and the last hour wanted is passed, or to the horizon; null where the
     /// spread passed what the schedule tolerates.
     /// </summary>
     public static WitherLog? Run(BedSetup setup, TrialSchedule schedule)
     {
-        var bed = new LeafBed(setup);
-        var log = new WitherLog(bed, schedule.TargetDryBasis);
-        double longestStep = setup.LongestStepS / SecondsPerHour;
-        double hour = 0;
-        double nextTurn = schedule.TurnIntervalHours;
-        while (hour < schedule.Horizon && (log.TargetHour is null || hour < schedule.RunAtLeastTo))
+        double firstTurn = Math.Max(schedule.LastTurnHour + schedule.TurnIntervalHours, setup.Start.Hour);
+        var run = new BedRun(setup, TurnTimes.Every(schedule.TurnIntervalHours, firstTurn), StepCut.Longest);
+        var course = new Course(schedule, new(run.Bed, schedule.TargetDryBasis, setup.Start));
+        run.Through(course);
+        return course.BrokenOff ? null : course.Log;
+    }
+
+    private sealed class Course(TrialSchedule schedule, WitherLog log) : IBedCourse
+    {
+        public WitherLog Log => log;
+
+        public bool BrokenOff { get; private set; }
+
+        public AirLeg? LegFrom(double hour)
         {
-            bool surfaceStage = schedule.SurfaceEndHour is { } end ? hour < end : log.SurfaceDryHour is null;
-            double nextChange = surfaceStage ? schedule.SurfaceEndHour ?? schedule.Horizon : schedule.Horizon;
-            double next = Math.Min(Math.Min(hour + longestStep, nextTurn), nextChange);
-            HeldAir air = surfaceStage ? schedule.Surface : schedule.Main;
-            bed.Step((next - hour) * SecondsPerHour, air.At(hour), air.At(next));
-            log.Note(bed, next);
-            if (log.LargestSpreadWetBasis > schedule.BreakOffSpreadWetBasis)
+            if (hour >= schedule.Horizon || (log.TargetHour is not null && hour >= schedule.RunAtLeastTo))
             {
                 return null;
             }
 
-            hour = next;
-            if (hour >= nextTurn)
-            {
-                bed.Turn();
-                nextTurn += schedule.TurnIntervalHours;
-            }
+            bool surfaceStage = schedule.SurfaceEndHour is { } end ? hour < end : log.SurfaceDryHour is null;
+            return surfaceStage
+                ? new(schedule.SurfaceEndHour ?? schedule.Horizon, schedule.Surface.ByHour)
+                : new(schedule.Horizon, schedule.Main.ByHour);
         }
 
-        return log;
+        public bool Stepped(LeafBed bed, double hour)
+        {
+            log.Note(bed, hour);
+            BrokenOff = log.LargestSpreadWetBasis > schedule.BreakOffSpreadWetBasis;
+            return !BrokenOff;
+        }
     }
 }

@@ -8,30 +8,34 @@ internal sealed class WitherLog
     /// <summary>Surface water counts as gone when under this share of its start is left.</summary>
     private const double SurfaceDryShare = 0.01;
 
-    private readonly List<double> hours = [0];
+    private readonly List<double> hours;
     private readonly List<double> waters = [];
     private readonly double targetDryBasis;
     private readonly double surfaceDryAt;
     private double lastSurface;
 
-    public WitherLog(LeafBed bed, double targetDryBasis)
+    public WitherLog(LeafBed bed, double targetDryBasis, BedState start)
     {
+        hours = [start.Hour];
         this.targetDryBasis = targetDryBasis;
         lastSurface = bed.MeanSurfaceDryBasis;
-        surfaceDryAt = lastSurface * SurfaceDryShare;
-        SurfaceDryHour = lastSurface > 0 ? null : 0;
+        surfaceDryAt = start.Hour > 0 ? SurfaceDryAt(start) : lastSurface * SurfaceDryShare;
+        SurfaceDryHour = lastSurface > surfaceDryAt ? null : start.Hour;
         waters.Add(bed.MeanTissueDryBasis + lastSurface);
-        TargetHour = waters[0] <= targetDryBasis ? 0 : null;
+        TargetHour = waters[0] <= targetDryBasis ? start.Hour : null;
     }
 
     /// <summary>Hour at which the mean of the bed reaches the target; null where it has not.</summary>
     public double? TargetHour { get; private set; }
 
-    /// <summary>Hour at which the surface water is gone; 0 where there was none, null where it has not.</summary>
+    /// <summary>Hour at which the surface water is gone; the first where there was none, null where it has not.</summary>
     public double? SurfaceDryHour { get; private set; }
 
     /// <summary>Largest spread of tissue moisture between layers so far, wet basis.</summary>
     public double LargestSpreadWetBasis { get; private set; }
+
+    /// <summary>Whether a bed has surface water left that counts.</summary>
+    public static bool HasSurfaceWater(BedState bed) => bed.SurfaceDryBasis.Average() > SurfaceDryAt(bed);
 
     /// <summary>Notes the bed after a step.</summary>
     public void Note(LeafBed bed, double hour)
@@ -70,4 +74,6 @@ internal sealed class WitherLog
         double share = length > 0 ? Math.Min((hour - hours[before]) / length, 1) : 0;
         return waters[before] + share * (waters[next] - waters[before]);
     }
+
+    private static double SurfaceDryAt(BedState bed) => BedState.AtLoading(bed.Loaded).SurfaceDryBasis[0] * SurfaceDryShare;
 }

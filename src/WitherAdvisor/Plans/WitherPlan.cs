@@ -1,10 +1,10 @@
 namespace WitherAdvisor.Plans;
 
 /// <summary>What to set, for how long, when to turn and when to stop. Hours count from loading.</summary>
-/// <param name="Stages">In order, without gaps, from hour 0 to <paramref name="StopHour"/>.</param>
+/// <param name="Stages">In order, without gaps, from where the wither stands (hour 0: loading) to <paramref name="StopHour"/>; none where leaf under way is ready now.</param>
 /// <param name="Settings">Air to set hour by hour as the ambient air changes: one at the start of each stage and at each whole hour.</param>
 /// <param name="TurnIntervalHours">Whole hours between turns; null where no turn is needed before the stop.</param>
-/// <param name="TurnHours">Hours at which the leaf is turned.</param>
+/// <param name="TurnHours">Hours at which the leaf is turned, those behind left out.</param>
 /// <param name="StopHour">When the leaf goes to rolling.</param>
 /// <param name="FanShare">Share of the trough's full airflow.</param>
 /// <param name="MeanHygrometricDifferenceK">Mean under the mesh before cooling, K.</param>

@@ -1,5 +1,6 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Bed;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Sites;
 using Xunit;
 
@@ -10,7 +11,7 @@ public sealed class GivenWitherTests
     private const double PressurePa = 84_560;
 
     private static readonly BedSetup Setup = new(
-        new(0.78, 0.1), 28.0 / 1.1 * 0.22, Trough.UsualAirflowM3PerSM2, PressurePa,
+        new LeafState(0.78, 0.1), 28.0 / 1.1 * 0.22, Trough.UsualAirflowM3PerSM2, PressurePa,
         new(PressurePa, MoistAirFormulation.RealGas), new(), 8, 1200);
 
     private static readonly AirByHour Air = new([InletAir.FromDifference(26, 7, PressurePa), InletAir.FromDifference(25, 7, PressurePa)]);

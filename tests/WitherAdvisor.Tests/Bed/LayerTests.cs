@@ -16,7 +16,7 @@ public sealed class LayerTests
     [InlineData(5)]
     public void A_bed_has_a_bottom_a_middle_and_a_top_however_it_is_cut(int layers)
     {
-        LeafBed bed = new(new(new(0.78, 0.1), 6, Trough.UsualAirflowM3PerSM2, PressurePa, new(PressurePa, MoistAirFormulation.RealGas), new(), layers, 600));
+        LeafBed bed = new(new(new LeafState(0.78, 0.1), 6, Trough.UsualAirflowM3PerSM2, PressurePa, new(PressurePa, MoistAirFormulation.RealGas), new(), layers, 600));
         InletAir air = InletAir.FromDifference(27, 7, PressurePa);
         for (int step = 0; step < 24; step++)
         {
@@ -53,7 +53,7 @@ public sealed class LayerTests
     [Fact]
     public void Water_in_and_on_the_leaf_is_all_that_the_bed_has_at_loading()
     {
-        BedSetup setup = new(new(0.75, 0.2), 6, Trough.UsualAirflowM3PerSM2, PressurePa, new(PressurePa, MoistAirFormulation.RealGas), new(), 8, 1200);
+        BedSetup setup = new(new LeafState(0.75, 0.2), 6, Trough.UsualAirflowM3PerSM2, PressurePa, new(PressurePa, MoistAirFormulation.RealGas), new(), 8, 1200);
 
         // A kg of leaf has 0.25 kg of dry matter, 0.75 kg of water in it and 0.2 kg on it.
         Assert.Equal(0.95 / 0.25, new GivenWither(setup, new([new(20, 0.012)]), []).WaterDryBasis, 1e-12);

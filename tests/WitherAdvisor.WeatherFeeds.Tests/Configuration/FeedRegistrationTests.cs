@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
+using WitherAdvisor.WeatherFeeds.Client;
 
 namespace WitherAdvisor.WeatherFeeds.Tests.Configuration;
 

@@ -1,5 +1,3 @@
-using WitherAdvisor.WeatherFeeds.Reading;
-
 namespace WitherAdvisor.WeatherFeeds.Tests.Reading;
 
 /// <summary>Instants are those of GMT, which was asked, or there are none.</summary>

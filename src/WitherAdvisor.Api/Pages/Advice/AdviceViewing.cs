@@ -8,6 +8,7 @@ using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Store;
 using WitherAdvisor.Words;

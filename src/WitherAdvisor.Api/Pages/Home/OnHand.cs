@@ -3,6 +3,7 @@ using WitherAdvisor.Loft.Sites;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 
 namespace WitherAdvisor.Api.Pages.Home;
 

@@ -1,6 +1,6 @@
 namespace WitherAdvisor.Loft.Kept.Batches;
 
-/// <summary>An advice in the form that it is kept in; <see cref="Records.AdviceRecords"/> opens it.</summary>
+/// <summary>An advice in the form that it is kept in; <see cref="Records.Opening.AdviceRecords"/> opens it.</summary>
 /// <param name="Id">Made by the service.</param>
 /// <param name="BatchId">The batch it is for.</param>
 /// <param name="MadeAt">When.</param>

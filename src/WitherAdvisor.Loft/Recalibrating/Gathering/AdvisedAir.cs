@@ -1,6 +1,7 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Plans;
 

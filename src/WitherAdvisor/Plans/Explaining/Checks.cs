@@ -22,14 +22,15 @@ internal static class Checks
     private const double LeastTimeLeftHours = 2;
 
     public static IReadOnlyList<WeighingCheck> For(PlanProblem problem, Candidate chosen, WrittenPlan plan, Ensemble ensemble) =>
-        [.. Hours(plan.Plan.StopHour).Select(hour => At(problem, chosen, plan, ensemble, hour))];
+        [.. Hours(problem.Start.Hour, plan.Plan.StopHour).Select(hour => At(problem, chosen, plan, ensemble, hour))];
 
-    /// <summary>At a third and two thirds on the whole hour, and an hour before the stop.</summary>
-    private static IEnumerable<double> Hours(double stopHour)
+    /// <summary>At a third and two thirds of what is to go, on the whole hour, and an hour before the stop.</summary>
+    private static IEnumerable<double> Hours(double startHour, double stopHour)
     {
         double last = Math.Floor((stopHour - LastCheckBeforeStopHours) * 2) / 2;
-        return new[] { Math.Round(stopHour / 3), Math.Round(2 * stopHour / 3), last }
-            .Where(hour => hour >= 1 && hour <= last)
+        double left = stopHour - startHour;
+        return new[] { Math.Round(startHour + left / 3), Math.Round(startHour + 2 * left / 3), last }
+            .Where(hour => hour >= startHour + 1 && hour <= last)
             .Distinct()
             .Order();
     }

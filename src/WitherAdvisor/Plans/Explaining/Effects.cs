@@ -60,7 +60,7 @@ internal static class Effects
             // The same leaf, less the water on it.
             yield return ("without_surface_water", problem with
             {
-                Leaf = leaf with { SurfaceWaterKgPerKg = 0 },
+                Start = problem.Start.HadItBeen(leaf with { SurfaceWaterKgPerKg = 0 }),
                 LoadKgPerM2 = problem.LoadKgPerM2 / (1 + leaf.SurfaceWaterKgPerKg),
             });
         }
@@ -69,12 +69,12 @@ internal static class Effects
         {
             yield return ("without_drought", problem with
             {
-                Leaf = leaf with { TissueMoistureWetBasis = leaf.TissueMoistureWetBasis - droughtMoistureChange },
+                Start = problem.Start.HadItBeen(leaf with { TissueMoistureWetBasis = leaf.TissueMoistureWetBasis - droughtMoistureChange }),
             });
         }
 
         yield return ("at_sea_level", problem with { Night = problem.Night.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
-        yield return ("if_air_stayed_as_at_loading", problem with { Night = problem.Night.HeldSteady() });
+        yield return ("if_air_stayed_as_at_loading", problem with { Night = problem.Night.HeldSteadyFrom(problem.Start.Hour) });
         yield return ("spread_a_fifth_thinner", problem with { LoadKgPerM2 = problem.LoadKgPerM2 * ThinnerShare });
         if (problem.ReadyByHour is not null)
         {

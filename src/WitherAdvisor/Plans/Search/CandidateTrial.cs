@@ -18,6 +18,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     private readonly SaturationTable saturation = new(problem.Night.PressurePa, problem.Night.Hours[0].Formulation);
     private readonly Dictionary<double, HeldAir> held = [];
     private readonly HeldAir ambient = HeldAir.Ambient(problem.Night);
+    private readonly int seldomest = Math.Max(Array.FindIndex(TurnIntervals, hours => hours <= problem.Start.InHand?.TurnIntervalHours), 0);
     private int likelyInterval = 3;
 
     public PlanProblem Problem => problem;
@@ -43,16 +44,19 @@ internal sealed class CandidateTrial(PlanProblem problem)
     {
         HeldAir main = Hold(differenceK);
         (WitherLog log, int interval) = TurnedAsSeldomAsWillDo(Hold(surfaceDifferenceK), main, fanShare);
+        double start = problem.Start.Hour;
         double coolingDelay = CoolingDelayHours(log.TargetHour ?? problem.LongestHours, main);
-        double wantedStop = (log.TargetHour ?? problem.LongestHours) + coolingDelay;
-        double stop = Math.Min(Math.Max(wantedStop, problem.ShortestHours), problem.LongestHours);
+        double wantedStop = CoolingIsOver(log) ?? (log.TargetHour ?? problem.LongestHours) + coolingDelay;
+        double stop = Math.Min(Math.Max(wantedStop, problem.ShortestHours), Math.Max(problem.LongestHours, start));
         double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(stop - coolingDelay, 0)));
-        double heatOff = coolingDelay > 0 ? Math.Max(stop - problem.Style.CoolingHours, 0) : stop;
+        double heatOff = HeatOff(stop, coolingDelay);
         double heat = HeatKWhPerM2(main, heatOff, fanShare);
-        int turns = (int)Math.Floor(stop / interval);
+        int turns = (int)Math.Floor((stop - problem.Start.LastTurnHour) / interval);
         double cost = PlanCost.OfAir(problem, differenceK, surfaceDifferenceK, fanShare)
             + PlanCost.OfResult(problem, stop, final, log.LargestSpreadWetBasis, heat, turns);
-        double surfaceEnd = Math.Min(Math.Floor((log.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff);
+        double surfaceEnd = problem.IsInSurfaceStage
+            ? Math.Max(Math.Min(Math.Floor((log.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff), start)
+            : start;
         LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, surfaceEnd)
             ?? HardLimits.BrokenByStop(problem, stop, final);
         return new(
@@ -60,12 +64,12 @@ internal sealed class CandidateTrial(PlanProblem problem)
             final, log.LargestSpreadWetBasis, heat, cost, broken);
     }
 
-    /// <summary>The longest interval that holds the spread, from a guess that the last trial made.</summary>
+    /// <summary>The longest interval that holds the spread, no longer than the one in hand, from a guess that the last trial made.</summary>
     private (WitherLog Log, int Interval) TurnedAsSeldomAsWillDo(HeldAir surface, HeldAir main, double fanShare)
     {
         BedSetup setup = problem.Bed(saturation, BedResolution.Search, fanShare);
         int last = TurnIntervals.Length - 1;
-        int at = likelyInterval;
+        int at = Math.Max(likelyInterval, seldomest);
         WitherLog? log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
         if (log is null)
         {
@@ -77,7 +81,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
         }
         else
         {
-            while (at > 0 && Run(setup, surface, main, TurnIntervals[at - 1], mayBreakOff: true) is { } seldomer)
+            while (at > seldomest && Run(setup, surface, main, TurnIntervals[at - 1], mayBreakOff: true) is { } seldomer)
             {
                 log = seldomer;
                 at--;
@@ -93,8 +97,29 @@ internal sealed class CandidateTrial(PlanProblem problem)
         Simulated++;
         return TrialWither.Run(setup, new(
             surface, main, interval, problem.TargetDryBasis, problem.ShortestHours, problem.LongestHours,
-            mayBreakOff ? problem.Style.ToleratedSpreadWetBasis : double.PositiveInfinity));
+            mayBreakOff ? problem.Style.ToleratedSpreadWetBasis : double.PositiveInfinity,
+            problem.IsInSurfaceStage ? null : problem.Start.Hour, problem.Start.LastTurnHour));
     }
+
+    /// <summary>
+    /// When leaf that cools has cooled, near enough to its target: it is not rolled warm for being there a little early, and
+    /// the last of the water may hardly go by itself. Null in every other case.
+    /// </summary>
+    private double? CoolingIsOver(WitherLog log)
+    {
+        if (problem.Start.Stage != StageKind.Cooling)
+        {
+            return null;
+        }
+
+        double over = Math.Max(problem.Start.StageFromHour + problem.Style.CoolingHours, problem.Start.Hour);
+        return HardLimits.IsNearTarget(problem, Moisture.WetBasis(log.WaterDryBasis(over))) ? over : null;
+    }
+
+    private double HeatOff(double stop, double coolingDelay) =>
+        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour
+        : coolingDelay > 0 ? Math.Max(stop - problem.Style.CoolingHours, problem.Start.Hour)
+        : stop;
 
     /// <summary>
     /// How much later the target is reached because the last hours are on ambient air, which dries by its own deficit.
@@ -106,10 +131,20 @@ internal sealed class CandidateTrial(PlanProblem problem)
         double heatedDeficit = Deficit(heated);
 
         // Between two hours far apart air may be foggy even when heated: then neither dries and nothing is lost by cooling.
-        return heated.DryBulbC - cool.DryBulbC < WorthCoolingK || heatedDeficit <= 0
-            ? 0
-            : problem.Style.CoolingHours * (1 - Math.Min(Deficit(cool) / heatedDeficit, 1));
+        if (heated.DryBulbC - cool.DryBulbC < WorthCoolingK || heatedDeficit <= 0)
+        {
+            return 0;
+        }
+
+        double share = Math.Min(Deficit(cool) / heatedDeficit, 1);
+        return CoolingHours(hour - problem.Start.Hour, share) * (1 - share);
     }
+
+    /// <summary>Under way, less may be left to dry than cooling dries.</summary>
+    private double CoolingHours(double heatedHoursLeft, double share) =>
+        problem.Start.IsUnderWay && heatedHoursLeft < problem.Style.CoolingHours * share
+            ? heatedHoursLeft / share
+            : problem.Style.CoolingHours;
 
     private double Deficit(InletAir air) => Math.Max(
         saturation.PressurePa(air.DryBulbC)
@@ -118,7 +153,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     private double HeatKWhPerM2(HeldAir main, double heatOffHour, double fanShare)
     {
         double kWh = 0;
-        for (double hour = 0; hour < heatOffHour; hour++)
+        for (double hour = problem.Start.Hour; hour < heatOffHour; hour++)
         {
             double length = Math.Min(heatOffHour - hour, 1);
             AirState air = problem.Night.At(hour + length / 2);

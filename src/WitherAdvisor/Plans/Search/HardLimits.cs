@@ -24,8 +24,20 @@ internal static class HardLimits
     /// <summary>The limit that the ambient air alone breaks before the stop; null where it breaks none.</summary>
     public static LimitNotice? BrokenByAmbientAir(PlanProblem problem, double stopHour, double surfaceEndHour)
     {
+        double start = problem.Start.Hour;
+        if (problem.IsReadyNow(stopHour))
+        {
+            return null;
+        }
+
+        if (problem.Start.IsUnderWay
+            && BrokenAt(problem, start, surfaceEndHour, problem.Night.At(start).HygrometricDifferenceK) is { } now)
+        {
+            return now;
+        }
+
         int last = Math.Min((int)Math.Ceiling(stopHour), problem.Night.LastHour);
-        for (int hour = 0; hour <= last; hour++)
+        for (int hour = (int)Math.Ceiling(start); hour <= last; hour++)
         {
             if (BrokenAt(problem, hour, surfaceEndHour, problem.Night.HygrometricDifferencesK[hour]) is { } broken)
             {
@@ -55,8 +67,13 @@ internal static class HardLimits
     /// <summary>The limit that a stop breaks; null where it breaks none.</summary>
     public static LimitNotice? BrokenByStop(PlanProblem problem, double stopHour, double finalMoistureWetBasis)
     {
+        if (problem.IsReadyNow(stopHour))
+        {
+            return null;
+        }
+
         double target = problem.Style.TargetMoistureWetBasis;
-        if (stopHour > problem.LongestHours || finalMoistureWetBasis > target + SearchedToleranceWetBasis)
+        if (stopHour > problem.LongestHours || problem.LongestHours < problem.Start.Hour || finalMoistureWetBasis > target + SearchedToleranceWetBasis)
         {
             return new(LimitKind.LongestTimeSincePlucking, problem.LongestHours, null);
         }
@@ -66,6 +83,10 @@ internal static class HardLimits
             : null;
     }
 
+    /// <summary>Whether a plan may stop at a moisture, as the search holds it.</summary>
+    public static bool IsNearTarget(PlanProblem problem, double moistureWetBasis) =>
+        Math.Abs(moistureWetBasis - problem.Style.TargetMoistureWetBasis) <= SearchedToleranceWetBasis;
+
     /// <summary>
     /// The limit that a plan breaks once it is written, though it kept it in the search; null where it breaks none.
     /// Hardly any leaf on a trough, or hours of cooling, are more than the search's coarse beds can tell.
@@ -73,7 +94,7 @@ internal static class HardLimits
     public static LimitNotice? BrokenByWritten(PlanProblem problem, WrittenPlan written)
     {
         double target = problem.Style.TargetMoistureWetBasis;
-        return Math.Abs(written.FinalMoistureWetBasis - target) > TargetToleranceWetBasis
+        return !problem.IsReadyNow(written.Plan.StopHour) && Math.Abs(written.FinalMoistureWetBasis - target) > TargetToleranceWetBasis
             ? new(LimitKind.TargetMoisture, target, written.FinalMoistureWetBasis)
             : null;
     }

@@ -13,17 +13,22 @@ internal static class PlanCost
     public const double PerPointOverTheSpread = 2;
     public const double PerKWhPerKg = 0.1;
     public const double PerTurn = 0.005;
+    public const double PerChangeUnderWay = 1;
 
     /// <summary>A quarter of an hour either way is on time.</summary>
     private const double OnTimeHours = 0.25;
 
-    /// <summary>Cost of leaving the site's wanted air: known before anything is simulated.</summary>
+    /// <summary>
+    /// Cost of leaving the site's wanted air, and of changing what people hold under way: known before anything is simulated.
+    /// </summary>
     public static double OfAir(PlanProblem problem, double differenceK, double surfaceDifferenceK, double fanShare)
     {
         double away = differenceK - problem.Style.WantedHygrometricDifferenceK;
-        return PerSquaredKelvinFromWanted * away * away
-            + PerKelvinOfSurfaceBoost * Math.Max(surfaceDifferenceK - differenceK, 0)
-            + PerShareOfFanSlowed * (1 - fanShare);
+        return problem.ShareToGo
+            * (PerSquaredKelvinFromWanted * away * away
+                + PerKelvinOfSurfaceBoost * Math.Max(surfaceDifferenceK - differenceK, 0)
+                + PerShareOfFanSlowed * (1 - fanShare))
+            + OfChange(problem, differenceK, surfaceDifferenceK, fanShare);
     }
 
     /// <summary>Cost of what a plan comes to.</summary>
@@ -37,6 +42,16 @@ internal static class PlanCost
             + OfTime(problem.ReadyByHour, stopHour)
             + PerKWhPerKg * heatKWhPerM2 / problem.LoadKgPerM2
             + PerTurn * turns;
+    }
+
+    /// <summary>
+    /// Less is left to gain the nearer the stop, and small gains would change the air at every look: people keep to a plan
+    /// unless leaving it is worth as much as an hour.
+    /// </summary>
+    private static double OfChange(PlanProblem problem, double differenceK, double surfaceDifferenceK, double fanShare)
+    {
+        bool kept = problem.AirInHand is not { } inHand || inHand == (differenceK, surfaceDifferenceK, fanShare);
+        return kept ? 0 : PerChangeUnderWay;
     }
 
     private static double OfTime(double? readyByHour, double stopHour)

@@ -7,14 +7,14 @@ using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Plans.Search;
 
-/// <summary>All that a plan is chosen for. Hours count from loading.</summary>
-/// <param name="Leaf">The leaf at loading.</param>
-/// <param name="LoadKgPerM2">Leaf with its surface water, per area of mesh.</param>
+/// <summary>All that a plan is chosen for. Hours count from loading, wherever the wither stands.</summary>
+/// <param name="Start">Where the wither stands: leaf just loaded, or a bed under way.</param>
+/// <param name="LoadKgPerM2">Leaf with its surface water as it was loaded, per area of mesh.</param>
 /// <param name="ShortestHours">Earliest stop that the chemical wither allows.</param>
 /// <param name="LongestHours">Latest stop that it allows.</param>
 /// <param name="ReadyByHour">When rolling wants the leaf; null where any time will do.</param>
 internal sealed record PlanProblem(
-    LeafState Leaf,
+    WitherState Start,
     double LoadKgPerM2,
     Trough Trough,
     WitherStyle Style,
@@ -25,13 +25,55 @@ internal sealed record PlanProblem(
     double LongestHours,
     double? ReadyByHour)
 {
+    /// <summary>For leaf just loaded.</summary>
+    public PlanProblem(
+        LeafState leaf, double loadKgPerM2, Trough trough, WitherStyle style, double hotAirC, Night night,
+        WitherCoefficients coefficients, double shortestHours, double longestHours, double? readyByHour)
+        : this(
+            WitherState.AtLoading(leaf), loadKgPerM2, trough, style, hotAirC, night, coefficients, shortestHours, longestHours,
+            readyByHour)
+    {
+    }
+
+    /// <summary>The leaf at loading.</summary>
+    public LeafState Leaf => Start.Bed.Loaded;
+
     /// <summary>M: dry matter per area, kg/m².</summary>
     public double DryMassKgPerM2 => Leaf.DryMatterKg(LoadKgPerM2);
 
     /// <summary>Water in and on the leaf at which it is ready, kg per kg dry matter.</summary>
     public double TargetDryBasis => Moisture.DryBasis(Style.TargetMoistureWetBasis);
 
+    /// <summary>Whether air meant for wet leaf may still be held.</summary>
+    public bool IsInSurfaceStage => Start.Stage == StageKind.SurfaceDrying && WitherLog.HasSurfaceWater(Start.Bed);
+
+    /// <summary>Of the water that the wither drives off, the share that is still to go; 1 at loading.</summary>
+    public double ShareToGo
+    {
+        get
+        {
+            double atLoading = WaterToGo(BedState.AtLoading(Leaf));
+            return Start.IsUnderWay && atLoading > 0 ? Math.Clamp(WaterToGo(Start.Bed) / atLoading, 0, 1) : 1;
+        }
+    }
+
+    /// <summary>The air that people hold by the plan so far, from where the wither stands; null where there is none, or no more.</summary>
+    public (double DifferenceK, double SurfaceDifferenceK, double FanShare)? AirInHand => Start switch
+    {
+        { InHand: { } held, Stage: StageKind.Cooling } => (0, 0, held.FanShare),
+        { InHand: { } held } => (held.DifferenceK, IsInSurfaceStage ? held.SurfaceDifferenceK : held.DifferenceK, held.FanShare),
+        _ => null,
+    };
+
+    /// <summary>
+    /// Whether a plan's stop says no more than that a bed under way is ready: nothing later would be better, however far
+    /// it has dried.
+    /// </summary>
+    public bool IsReadyNow(double stopHour) => Start.IsUnderWay && stopHour <= Start.Hour && WaterToGo(Start.Bed) <= 0;
+
     public BedSetup Bed(SaturationTable saturation, BedResolution resolution, double fanShare) => new(
-        Leaf, DryMassKgPerM2, Trough.AirflowM3PerSM2 * fanShare, Night.PressurePa, saturation, Coefficients,
+        Start.Bed, DryMassKgPerM2, Trough.AirflowM3PerSM2 * fanShare, Night.PressurePa, saturation, Coefficients,
         resolution.Layers, resolution.LongestStepS);
+
+    private double WaterToGo(BedState bed) => bed.TissueDryBasis.Average() + bed.SurfaceDryBasis.Average() - TargetDryBasis;
 }

@@ -66,13 +66,25 @@ internal sealed class PlanSearch
             }
         }
 
+        if (problem.AirInHand is { } held && !airs.Exists(air => (air.DifferenceK, air.SurfaceDifferenceK, air.FanShare) == held))
+        {
+            airs.Add(new(
+                held.DifferenceK, held.SurfaceDifferenceK, held.FanShare,
+                PlanCost.OfAir(problem, held.DifferenceK, held.SurfaceDifferenceK, held.FanShare)));
+        }
+
         airs.Sort((one, other) => one.Cost.CompareTo(other.Cost));
         return airs;
     }
 
-    /// <summary>From no heat at all to the ceiling, the wanted difference among them.</summary>
+    /// <summary>From no heat at all to the ceiling, the wanted difference among them; once the leaf cools, no heat.</summary>
     private static List<double> Differences(PlanProblem problem)
     {
+        if (problem.Start.Stage == StageKind.Cooling)
+        {
+            return [0];
+        }
+
         double ceiling = problem.Style.HygrometricDifferenceCeilingK;
         double wanted = Math.Min(problem.Style.WantedHygrometricDifferenceK, ceiling);
         var differences = new List<double> { 0, ceiling };
@@ -92,7 +104,7 @@ internal sealed class PlanSearch
     private static IEnumerable<double> SurfaceDifferences(PlanProblem problem, double differenceK)
     {
         double ceiling = HardLimits.DifferenceCeilingK(problem.Style, 0, double.PositiveInfinity);
-        bool wet = problem.Leaf.SurfaceWaterKgPerKg > 0;
+        bool wet = problem.IsInSurfaceStage;
         return SurfaceBoostsK.Where(boost => boost == 0 || (wet && differenceK + boost <= ceiling)).Select(boost => differenceK + boost);
     }
 

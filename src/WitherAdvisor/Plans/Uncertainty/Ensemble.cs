@@ -9,15 +9,15 @@ internal sealed class Ensemble
 
     private readonly List<EnsembleMember> members = [];
 
-    private Ensemble()
-    {
-    }
+    private readonly double startHour;
+
+    private Ensemble(double startHour) => this.startHour = startHour;
 
     public IReadOnlyList<EnsembleMember> All => members;
 
     public static Ensemble Run(UncertainWither wither, double stopHour)
     {
-        var ensemble = new Ensemble();
+        var ensemble = new Ensemble(wither.StartHour);
         foreach (double[] point in NormalLattice.Draws())
         {
             ensemble.members.Add(wither.Dry(UncertainDraw.FromLattice(point), stopHour));
@@ -30,14 +30,15 @@ internal sealed class Ensemble
     public Percentiles ReadyHours()
     {
         double?[] hours = [.. members.Select(member => member.ReadyHour)];
-        if (hours.Any(hour => hour is null or <= 0))
+        if (hours.Any(hour => hour is null || hour <= startHour))
         {
             return ByOrder(hours);
         }
 
-        // Rates multiply, so hours are nearer to normal in their logarithm.
-        var logarithms = new SmoothQuantiles([.. hours.Select(hour => Math.Log(hour!.Value))]);
-        return new(Math.Exp(logarithms.At(0.1)), Math.Exp(logarithms.At(0.5)), Math.Exp(logarithms.At(0.9)));
+        // Rates multiply, so hours still to go are nearer to normal in their logarithm.
+        var logarithms = new SmoothQuantiles([.. hours.Select(hour => Math.Log(hour!.Value - startHour))]);
+        double At(double share) => startHour + Math.Exp(logarithms.At(share));
+        return new(At(0.1), At(0.5), At(0.9));
     }
 
     public Percentiles FinalMoistureWetBasis()

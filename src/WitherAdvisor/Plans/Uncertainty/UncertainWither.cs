@@ -15,6 +15,9 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
 
     private readonly PlanProblem problem = trial.Problem;
 
+    /// <summary>Where the plan begins, hours from loading.</summary>
+    public double StartHour => problem.Start.Hour;
+
     /// <summary>Dries the leaf of a case, at least to an hour.</summary>
     public EnsembleMember Dry(UncertainDraw draw, double stopHour)
     {
@@ -26,7 +29,7 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
             trial.Hold(chosen.SurfaceDifferenceK).MissedBy(heldK, nightK),
             trial.Hold(chosen.DifferenceK).MissedBy(heldK, nightK),
             chosen.TurnIntervalHours, problem.TargetDryBasis, stopHour, horizon,
-            SurfaceEndHour: chosen.SurfaceEndHour))!;
+            SurfaceEndHour: chosen.SurfaceEndHour, LastTurnHour: problem.Start.LastTurnHour))!;
         double? ready = log.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
         double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(stopHour - chosen.CoolingDelayHours, 0)));
         return new(log, setup.DryMassKgPerM2, ready, final);
@@ -58,7 +61,7 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
         LeafState leaf = Leaf(draw);
         return problem.Bed(trial.Saturation, BedResolution.Search, FanShare(draw)) with
         {
-            Leaf = leaf,
+            Start = problem.Start.Bed.HadItBeen(leaf),
             DryMassKgPerM2 = leaf.DryMatterKg(problem.LoadKgPerM2),
             Coefficients = Coefficients(draw),
         };

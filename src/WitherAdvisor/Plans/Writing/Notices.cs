@@ -23,12 +23,12 @@ internal static class Notices
         }
 
         double wanted = style.WantedHygrometricDifferenceK;
-        double hottest = written.Settings.Max(setting => setting.Plenum.DryBulbC);
+        double hottest = written.Settings.Select(setting => setting.Plenum.DryBulbC).DefaultIfEmpty(double.NegativeInfinity).Max();
         double ceilingC = HardLimits.PlenumCeilingC(style);
         Say(hottest > ceilingC - Touching, LimitKind.PlenumDryBulb, ceilingC, hottest);
         Say(chosen.DifferenceK > style.HygrometricDifferenceCeilingK - Touching && wanted < chosen.DifferenceK - Touching,
             LimitKind.HygrometricDifference, style.HygrometricDifferenceCeilingK, chosen.DifferenceK);
-        Say(Math.Abs(chosen.DifferenceK - wanted) > Touching, LimitKind.WantedHygrometricDifference, wanted, chosen.DifferenceK);
+        Say(written.Stages.Any(stage => stage.Kind != StageKind.Cooling) && Math.Abs(chosen.DifferenceK - wanted) > Touching, LimitKind.WantedHygrometricDifference, wanted, chosen.DifferenceK);
         Say(chosen.HeatedHoursToTarget + chosen.CoolingDelayHours < written.StopHour - 2 * Touching
             && written.StopHour < problem.ShortestHours + 2 * Touching,
             LimitKind.ShortestTimeSincePlucking, problem.ShortestHours, written.StopHour);

@@ -65,15 +65,22 @@ internal sealed class PlanWriter
             Moisture.WetBasis(wither.FinalWaterDryBasis));
     }
 
+    /// <summary>Whether the stop can be put nearer to the target; cooling ends when the leaf is cool.</summary>
     private bool IsAside(FixedWither wither) =>
-        Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
+        problem.Start.Stage != StageKind.Cooling
+        && Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
     /// <summary>A stop on the clock where the limits leave room for one, and inside them always.</summary>
     private double Clock(double hour)
     {
-        double earliest = Math.Max(problem.ShortestHours, 0);
+        double earliest = Math.Max(problem.ShortestHours, problem.Start.Hour);
         double latest = problem.LongestHours;
-        double clockEarliest = Math.Ceiling(Math.Max(earliest * PartsOfAnHour, 1)) / PartsOfAnHour;
+        if (problem.IsReadyNow(hour))
+        {
+            return hour;
+        }
+
+        double clockEarliest = Math.Max(Math.Ceiling(earliest * PartsOfAnHour), Math.Floor(problem.Start.Hour * PartsOfAnHour) + 1) / PartsOfAnHour;
         double clockLatest = Math.Floor(latest * PartsOfAnHour) / PartsOfAnHour;
         return clockEarliest <= clockLatest
             ? Math.Clamp(Math.Round(hour * PartsOfAnHour) / PartsOfAnHour, clockEarliest, clockLatest)
@@ -84,29 +91,33 @@ internal sealed class PlanWriter
         problem.Bed(trial.Saturation, BedResolution.Shown, chosen.FanShare),
         problem.Trough.AreaM2,
         problem.TargetDryBasis,
-        [.. Stages(stop).Select(stage => new HeldStretch(stage.ToHour, AirOf(stage)))],
+        [.. Stages(stop).Select(stage => new HeldStretch(stage.ToHour, AirOf(stage))).DefaultIfEmpty(new(stop, trial.Hold(0)))],
         Turns(stop));
 
-    /// <summary>By how much the stop must move, from how fast the leaf dries before cooling.</summary>
+    /// <summary>By how much the stop must move, from how fast the leaf dries before cooling, or in it where it cools from the start.</summary>
     private double HoursToTarget(FixedWither wither, double stop)
     {
         double heatOff = HeatOff(stop);
-        double from = Math.Max(heatOff - 1, 0);
-        double perHour = (wither.Log.WaterDryBasis(from) - wither.Log.WaterDryBasis(heatOff)) / Math.Max(heatOff - from, 1e-6);
+        double from = Math.Max(heatOff - 1, problem.Start.Hour);
+        double to = problem.Start.IsUnderWay && heatOff == from ? stop : heatOff;
+        double perHour = (wither.Log.WaterDryBasis(from) - wither.Log.WaterDryBasis(to)) / Math.Max(to - from, 1e-6);
         return perHour > 0 ? Math.Clamp((wither.FinalWaterDryBasis - problem.TargetDryBasis) / perHour, -1, 1) : 0;
     }
 
     private double HeatOff(double stop) =>
-        chosen.HeatOffHour < chosen.StopHour ? Math.Max(stop - problem.Style.CoolingHours, 0) : stop;
+        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour
+        : chosen.HeatOffHour < chosen.StopHour ? Math.Max(stop - problem.Style.CoolingHours, problem.Start.Hour)
+        : stop;
 
     private List<PlanStage> Stages(double stop)
     {
         double heatOff = HeatOff(stop);
         double surfaceEnd = Math.Min(chosen.SurfaceEndHour, heatOff);
         var stages = new List<PlanStage>();
-        if (surfaceEnd > 0)
+        double start = problem.Start.Hour;
+        if (surfaceEnd > start)
         {
-            stages.Add(new(StageKind.SurfaceDrying, 0, surfaceEnd, chosen.SurfaceDifferenceK));
+            stages.Add(new(StageKind.SurfaceDrying, start, surfaceEnd, chosen.SurfaceDifferenceK));
         }
 
         if (heatOff > surfaceEnd)
@@ -125,7 +136,8 @@ internal sealed class PlanWriter
     private List<double> Turns(double stop)
     {
         var turns = new List<double>();
-        for (int hour = chosen.TurnIntervalHours; hour <= stop - NoTurnBeforeStopHours; hour += chosen.TurnIntervalHours)
+        double first = Math.Max(problem.Start.LastTurnHour + chosen.TurnIntervalHours, problem.Start.Hour);
+        for (double hour = first; hour <= stop - NoTurnBeforeStopHours; hour += chosen.TurnIntervalHours)
         {
             turns.Add(hour);
         }
@@ -138,8 +150,14 @@ internal sealed class PlanWriter
     private AirState PlenumFor(PlanStage stage, AirState ambient) => HeldAir.PlenumForDifference(
         ambient, stage.WantedHygrometricDifferenceK ?? 0, HardLimits.PlenumCeilingC(problem.Style));
 
-    private static double MeanDifferenceK(IReadOnlyList<AirSetting> settings)
+    /// <summary>That of the ambient air where leaf is ready now and nothing is set.</summary>
+    private double MeanDifferenceK(IReadOnlyList<AirSetting> settings)
     {
+        if (settings.Count == 0)
+        {
+            return problem.Night.At(problem.Start.Hour).HygrometricDifferenceK;
+        }
+
         var heated = settings.Where(s => s.Stage != StageKind.Cooling).ToList();
         return (heated.Count > 0 ? heated : settings).Average(s => s.Plenum.HygrometricDifferenceK);
     }

@@ -10,10 +10,11 @@ internal static class Reliefs
     private static readonly double[] ThickerShares = [1.15, 1.3, 1.5];
     private const int MostHoursLater = 12;
 
-    /// <summary>Reliefs for a problem that no plan satisfies.</summary>
+    /// <summary>Reliefs for a problem that no plan satisfies; leaf on the trough is neither loaded later nor spread thicker.</summary>
     public static IReadOnlyList<Relief> ForNoPlan(PlanProblem problem, LimitKind binding) => binding switch
     {
         LimitKind.LongestTimeSincePlucking => Thinner(problem, search => search.Best is not null),
+        _ when problem.Start.IsUnderWay && binding != LimitKind.LongestTimeSincePlucking => [],
         LimitKind.ShortestTimeSincePlucking => [.. Thicker(problem), .. Later(problem)],
         LimitKind.PlenumDryBulb or LimitKind.HygrometricDifference => Later(problem),
         _ => [],
@@ -23,7 +24,7 @@ internal static class Reliefs
     public static IReadOnlyList<Relief> ForLate(PlanProblem problem, double readyByHour, double stopHour) =>
     [
         .. Thinner(problem, search => search.Best is { } best && best.StopHour <= readyByHour + 0.25),
-        new(ReliefKind.StartEarlier, stopHour - readyByHour),
+        .. problem.Start.IsUnderWay ? Array.Empty<Relief>() : [new(ReliefKind.StartEarlier, stopHour - readyByHour)],
         new(ReliefKind.RollLater, stopHour - readyByHour),
     ];
 

@@ -1,6 +1,7 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Ambient;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans.Search;
 using WitherAdvisor.Sites;
 using Xunit;
@@ -25,7 +26,7 @@ public sealed class FoggyAirTests
     public void Leaf_that_is_ready_in_it_gets_hours_all_the_same(double target)
     {
         PlanProblem problem = new(
-            new(0.6436, 0.6), 5.94, new Trough(275, 0.534), new WitherStyle { TargetMoistureWetBasis = target }, Site.UsualHotAirC,
+            new LeafState(0.6436, 0.6), 5.94, new Trough(275, 0.534), new WitherStyle { TargetMoistureWetBasis = target }, Site.UsualHotAirC,
             Plunging, new WitherCoefficients { SkinConductanceMPerS = 2e-3 }, 0, 19, null);
 
         Candidate candidate = new CandidateTrial(problem).Try(0.667, 2.167, 1);

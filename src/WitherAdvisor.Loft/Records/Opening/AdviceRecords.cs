@@ -5,7 +5,7 @@ using WitherAdvisor.Loft.Records.Format1;
 using WitherAdvisor.Loft.Records.Format2;
 using WitherAdvisor.Loft.Records.Sent;
 
-namespace WitherAdvisor.Loft.Records;
+namespace WitherAdvisor.Loft.Records.Opening;
 
 /// <summary>
 /// Between an advice and the form that it is kept in. What was sent is the advice: figures come from the answer's bytes,

@@ -1,8 +1,9 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
+using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Recalibration.Report;
+namespace WitherAdvisor.Recalibration.Writing;
 
 /// <summary>What was learned of each coefficient, each pair and each group.</summary>
 internal static class CoefficientTables

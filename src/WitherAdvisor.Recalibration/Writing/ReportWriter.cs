@@ -2,8 +2,9 @@ using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Asking;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
+using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Recalibration.Report;
+namespace WitherAdvisor.Recalibration.Writing;
 
 /// <summary>Puts the report together.</summary>
 internal static class ReportWriter

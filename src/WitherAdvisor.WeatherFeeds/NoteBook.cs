@@ -1,4 +1,4 @@
-namespace WitherAdvisor.WeatherFeeds.Reading;
+namespace WitherAdvisor.WeatherFeeds;
 
 /// <summary>Gathers what has to be said of an answer: one note for a kind of thing however many hours it happened in.</summary>
 internal sealed class NoteBook

@@ -3,7 +3,7 @@ using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 using WitherAdvisor.WeatherFeeds.Configuration;
 
-namespace WitherAdvisor.WeatherFeeds;
+namespace WitherAdvisor.WeatherFeeds.Client;
 
 /// <summary>Builds each configured feed once, so that its breaker, its waits and its health are one.</summary>
 internal sealed class ConfiguredFeeds : IWeatherFeeds, IDisposable

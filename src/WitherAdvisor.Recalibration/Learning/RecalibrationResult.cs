@@ -1,7 +1,7 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Recalibration;
+namespace WitherAdvisor.Recalibration.Learning;
 
 /// <summary>A proposal and the report on it. Nothing is adopted by it.</summary>
 /// <param name="Proposed">For leaf of which nobody says more: the site's mix.</param>

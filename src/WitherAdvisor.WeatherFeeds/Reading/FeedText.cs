@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace WitherAdvisor.WeatherFeeds.Exchange;
+namespace WitherAdvisor.WeatherFeeds.Reading;
 
 /// <summary>Makes a stranger's words fit to be shown and logged: short, on one line, without our key.</summary>
 internal static class FeedText

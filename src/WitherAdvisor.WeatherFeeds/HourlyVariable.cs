@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace WitherAdvisor.WeatherFeeds.Reading;
+namespace WitherAdvisor.WeatherFeeds;
 
 /// <summary>One column of hourly weather: its name on the wire, the units it may come in, and what weather on earth can be.</summary>
 internal sealed class HourlyVariable

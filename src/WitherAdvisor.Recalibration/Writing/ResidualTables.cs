@@ -1,7 +1,8 @@
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
+using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Recalibration.Report;
+namespace WitherAdvisor.Recalibration.Writing;
 
 /// <summary>What the proposed set leaves over, outcome by outcome, in groups, and over time.</summary>
 internal static class ResidualTables

@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace WitherAdvisor.WeatherFeeds.Exchange;
+namespace WitherAdvisor.WeatherFeeds.Reading;
 
 /// <summary>The feed's own words in {"error":true,"reason":"..."}.</summary>
 internal static class ErrorBody

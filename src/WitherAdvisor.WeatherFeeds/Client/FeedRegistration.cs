@@ -5,7 +5,7 @@ using Microsoft.Extensions.Options;
 using WitherAdvisor.WeatherFeeds.Configuration;
 using WitherAdvisor.WeatherFeeds.Exchange;
 
-namespace WitherAdvisor.WeatherFeeds;
+namespace WitherAdvisor.WeatherFeeds.Client;
 
 /// <summary>Puts the operator's weather feeds into a host.</summary>
 public static class FeedRegistration

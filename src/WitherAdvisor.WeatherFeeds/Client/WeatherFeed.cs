@@ -6,7 +6,7 @@ using WitherAdvisor.WeatherFeeds.Exchange;
 using WitherAdvisor.WeatherFeeds.Resilience;
 using static WitherAdvisor.WeatherFeeds.FeedAnswer;
 
-namespace WitherAdvisor.WeatherFeeds;
+namespace WitherAdvisor.WeatherFeeds.Client;
 
 /// <summary>One configured feed: a typed client within its strategies.</summary>
 internal sealed class WeatherFeed : IWeatherFeed, IDisposable

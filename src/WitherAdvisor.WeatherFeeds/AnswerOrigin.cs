@@ -1,4 +1,4 @@
-namespace WitherAdvisor.WeatherFeeds.Reading;
+namespace WitherAdvisor.WeatherFeeds;
 
 /// <summary>What was asked of whom, and when the answer came.</summary>
 /// <param name="Query">What was asked.</param>

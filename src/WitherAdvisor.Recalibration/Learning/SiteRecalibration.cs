@@ -3,8 +3,9 @@ using WitherAdvisor.Recalibration.Asking;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Recalibration.Writing;
 
-namespace WitherAdvisor.Recalibration;
+namespace WitherAdvisor.Recalibration.Learning;
 
 /// <summary>Learns a site's coefficients from its outcomes.</summary>
 /// <remarks>
