@@ -1,4 +1,5 @@
 using Microsoft.OpenApi;
+using WitherAdvisor.Fields;
 using WitherAdvisor.LogFiles.Writing;
 
 namespace WitherAdvisor.Api.OpenApi;
@@ -13,6 +14,7 @@ internal static class ApiDocument
         {
             document.SwaggerDoc("v1", Title());
             document.IncludeXmlComments(typeof(ApiDocument).Assembly);
+            document.IncludeXmlComments(typeof(FieldError).Assembly);
             document.IncludeXmlComments(typeof(ExportQuery).Assembly);
             document.SupportNonNullableReferenceTypes();
             document.NonNullableReferenceTypesAsRequired();
