@@ -8,6 +8,7 @@ namespace WitherAdvisor.Api.Weather;
 /// <summary>What is kept of a stretch as an answer, in the site's time.</summary>
 internal static class WeatherMapping
 {
+    /// <summary>With one kind of what callers gave.</summary>
     /// <param name="kind">Which of a caller's readings to list.</param>
     public static WeatherAnswer ToAnswer(KeptStretch kept, WeatherKind kind, SiteClock clock) => new()
     {

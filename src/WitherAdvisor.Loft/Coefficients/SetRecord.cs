@@ -34,6 +34,7 @@ public static class SetRecord
         ["groups"] = new JsonArray([.. set.Groups.Select(Write)]),
     }.ToJsonString(AsItReads);
 
+    /// <summary>What was kept, by this release or an earlier one.</summary>
     /// <exception cref="InvalidDataException">Of a format that this version does not know.</exception>
     public static SiteSet Read(string kept)
     {

@@ -12,6 +12,7 @@ public abstract record LineFault
     /// <summary>It is of another site.</summary>
     public sealed record OtherSite(string Given, string SiteId) : LineFault;
 
+    /// <summary>Its trough is none of the site's.</summary>
     /// <param name="Known">The site's troughs.</param>
     public sealed record UnknownTrough(string Given, IReadOnlyCollection<string> Known) : LineFault;
 

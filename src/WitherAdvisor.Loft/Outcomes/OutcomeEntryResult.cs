@@ -10,6 +10,7 @@ public abstract record OutcomeEntryResult
     {
     }
 
+    /// <summary>As it is kept now.</summary>
     /// <param name="IsFirst">Whether nothing had been entered for the batch before.</param>
     public sealed record Kept(StoredOutcome Outcome, bool IsFirst) : OutcomeEntryResult;
 

@@ -14,6 +14,7 @@ public abstract record OutcomeFault(OutcomePlace Place)
 
     public sealed record AfterUnloading(OutcomePlace Place, double Hour, double HoursOnTrough) : OutcomeFault(Place);
 
+    /// <summary>The site has no such scale.</summary>
     /// <param name="Scales">Those that the site has.</param>
     public sealed record UnknownScale(OutcomePlace Place, string Scale, IReadOnlyList<TasterScale> Scales) : OutcomeFault(Place);
 

@@ -14,6 +14,7 @@ public abstract record OutcomeOddity(OddityCode Code, OutcomePlace Place)
     public sealed record OvenUnusual(double MoistureWetBasis)
         : OutcomeOddity(OddityCode.OvenUnusual, new OutcomePlace(OutcomeTerm.OvenMoisture));
 
+    /// <summary>Weights and oven do not go together.</summary>
     /// <param name="GreenMoistureWetBasis">What the green leaf would have held if weights and oven were right.</param>
     public sealed record OvenAgainstWeight(double GreenMoistureWetBasis)
         : OutcomeOddity(OddityCode.OvenAgainstWeight, new OutcomePlace(OutcomeTerm.OvenMoisture));
@@ -28,14 +29,17 @@ public abstract record OutcomeOddity(OddityCode Code, OutcomePlace Place)
 
     public sealed record DifferenceUnusual(OutcomePlace Place, double DifferenceK) : OutcomeOddity(OddityCode.DifferenceUnusual, Place);
 
+    /// <summary>Samples of one bed differ much.</summary>
     /// <param name="Apart">Of moisture, wet basis.</param>
     public sealed record LayersFarApart(double Apart)
         : OutcomeOddity(OddityCode.LayersFarApart, new OutcomePlace(OutcomeTerm.Layers));
 
+    /// <summary>Leaf under air does not gain weight.</summary>
     /// <param name="LeastBefore">The least share that it weighed before.</param>
     public sealed record SampleGainedWeight(OutcomePlace Place, double Share, double LeastBefore)
         : OutcomeOddity(OddityCode.SampleGainedWeight, Place);
 
+    /// <summary>The whole bed and its sample do not go together.</summary>
     /// <param name="LeastShare">The least share that the sample weighed.</param>
     public sealed record SampleAgainstWeight(double LeastShare)
         : OutcomeOddity(OddityCode.SampleAgainstWeight, new OutcomePlace(OutcomeTerm.WitheredWeight));

@@ -5,6 +5,7 @@ namespace WitherAdvisor.Loft.Recalibrating;
 /// <summary>The form in which the report on a proposal is kept beside it.</summary>
 public interface IReportForm
 {
+    /// <summary>A report as it is kept.</summary>
     /// <param name="notGathered">Outcomes of which too little is kept to be used.</param>
     /// <param name="comparedWith">The set in use that it was compared with; null for the defaults.</param>
     string Write(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith);

@@ -12,6 +12,7 @@ public sealed class KeptWeather(IWeatherStore store)
     /// <summary>Readings this near still tell of the stretch's ends.</summary>
     private static readonly TimeSpan Reach = TimeSpan.FromHours(4);
 
+    /// <summary>What is kept of a stretch, as it stands now.</summary>
     /// <param name="from">The first instant.</param>
     /// <param name="to">The last.</param>
     public async Task<KeptStretch> Of(StoredSite site, DateTimeOffset from, DateTimeOffset to, DateTimeOffset now, CancellationToken cancel)
