@@ -36,7 +36,7 @@ public sealed class ConcurrentUseTests : IDisposable
             }
 
             var id = $"{writer}-{write}";
-            await store.Batches.Add(Batch(id), AdviceFor($"advice for {id}", id), Cancel);
+            await store.Batches.Add(Batch(id), AdviceFor($"advice for {id}", id), onceOnly: false, Cancel);
         }
     }
 

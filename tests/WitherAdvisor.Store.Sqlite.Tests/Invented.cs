@@ -21,7 +21,12 @@ internal static class Invented
     public static StoredBatch LoadedAt(this StoredBatch stored, DateTimeOffset loadedAt) =>
         stored with { Batch = stored.Batch with { LoadedAt = loadedAt } };
 
-    public static StoredAdvice AdviceFor(string id, string batchId) => Filled<StoredAdvice>() with { Id = id, BatchId = batchId };
+    public static MadeAdvice AdviceFor(string id, string batchId, DateTimeOffset? madeAt = null)
+    {
+        KeptAdvice kept = Filled<KeptAdvice>() with { Id = id, BatchId = batchId };
+        kept = kept with { MadeAt = madeAt ?? kept.MadeAt };
+        return new(kept, Filled<AdviceFigures>() with { AdviceId = id, BatchId = batchId, MadeAt = kept.MadeAt });
+    }
 
     /// <summary>A record with every field filled; another start fills each field otherwise.</summary>
     public static T Filled<T>(int start = 0) => (T)Make(typeof(T), new Count { Value = start }, nullsWhereAllowed: false)!;
@@ -37,6 +42,7 @@ internal static class Invented
             _ when type == typeof(string) => $"text {next}, Ünïcødé 茶 'quoted' \"double\" ; --",
             _ when type == typeof(bool) => true,
             _ when type == typeof(double) => next + (1.0 / 3),
+            _ when type == typeof(int) => next,
             _ when type == typeof(DateTimeOffset) => Monday.AddMinutes(next).AddMilliseconds(next),
             _ when type.IsEnum => Enum.GetValuesAsUnderlyingType(type).Cast<object>().Select(value => Enum.ToObject(type, value)).Last(),
             _ when Nullable.GetUnderlyingType(type) is { } known => Make(known, count, nullsWhereAllowed),

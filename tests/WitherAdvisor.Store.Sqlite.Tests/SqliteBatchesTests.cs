@@ -23,12 +23,13 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     {
         var filled = Filled<StoredBatch>() with { SiteId = "hill", TroughId = "t1" };
         var batch = filled with { MixedIntoId = filled.Id };
-        var advice = Filled<StoredAdvice>() with { BatchId = batch.Id };
+        var advice = AdviceFor("a1", batch.Id);
 
-        await store.Batches.Add(batch, advice, Cancel);
+        await store.Batches.Add(batch, advice, onceOnly: false, Cancel);
 
         Assert.Equal(batch, await store.Batches.Find(batch.Id, Cancel));
-        Assert.Equal(advice, await store.Batches.FindAdvice(advice.Id, Cancel));
+        Assert.Equal(advice.Kept, await store.Batches.FindAdvice("a1", Cancel));
+        Assert.Equal(advice.Figures, await store.Outcomes.LastAdvice(batch.Id, Cancel));
     }
 
     [Fact]
@@ -75,17 +76,17 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         var json = string.Concat(Enumerable.Repeat("{\"dryBulbC\":0.30000000000000004,\"e\":\"é茶\\u0000\"}\r\n", 50_000));
         await Add(Batch("b1"));
 
-        await store.Batches.AddAdvice(AdviceFor("long", "b1") with { RequestJson = json, AnswerJson = "{}" }, Cancel);
+        await store.Batches.AddAdvice(WithInputs(AdviceFor("long", "b1"), json), Cancel);
 
-        Assert.Equal(json, (await store.Batches.FindAdvice("long", Cancel))!.RequestJson);
+        Assert.Equal(json, (await store.Batches.FindAdvice("long", Cancel))!.InputsJson);
     }
 
     [Fact]
     public async Task A_batch_is_not_kept_when_its_advice_cannot_be()
     {
-        await store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), Cancel);
+        await store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), onceOnly: false, Cancel);
 
-        await Assert.ThrowsAsync<SqliteException>(() => store.Batches.Add(Batch("b2"), AdviceFor("a1", "b2"), Cancel));
+        await Assert.ThrowsAsync<SqliteException>(() => store.Batches.Add(Batch("b2"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
 
         Assert.Null(await store.Batches.Find("b2", Cancel));
         Assert.Equal("b1", (await store.Batches.FindAdvice("a1", Cancel))!.BatchId);
@@ -94,7 +95,7 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     [Fact]
     public async Task A_batch_is_not_kept_with_the_advice_of_another()
     {
-        await Assert.ThrowsAsync<ArgumentException>(() => store.Batches.Add(Batch("b1"), AdviceFor("a1", "b2"), Cancel));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Batches.Add(Batch("b1"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
 
         Assert.Null(await store.Batches.Find("b1", Cancel));
     }
@@ -144,10 +145,10 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     [Fact]
     public async Task Advice_is_listed_newest_first_and_not_without_end()
     {
-        await store.Batches.Add(Batch("b1"), AdviceFor("first", "b1") with { MadeAt = Monday }, Cancel);
+        await store.Batches.Add(Batch("b1"), AdviceFor("first", "b1", Monday), onceOnly: false, Cancel);
         for (var minute = 1; minute <= IBatchStore.MostListed; minute++)
         {
-            await store.Batches.AddAdvice(AdviceFor($"a{minute}", "b1") with { MadeAt = Monday.AddMinutes(minute) }, Cancel);
+            await store.Batches.AddAdvice(AdviceFor($"a{minute}", "b1", Monday.AddMinutes(minute)), Cancel);
         }
 
         await Add(Batch("b2"));
@@ -244,7 +245,29 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         return ValueTask.CompletedTask;
     }
 
-    private Task Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), Cancel);
+    [Fact]
+    public async Task Each_of_batches_that_come_at_once_sees_those_before_it()
+    {
+        AddedBatch[] added = await Task.WhenAll(Enumerable.Range(0, 8).Select(number => Task.Run(
+            () => store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: false, Cancel))));
+
+        Assert.Equal(Enumerable.Range(0, 8), added.Select(one => one.LyingThere.Count).Order());
+        Assert.All(added, one => Assert.Null(one.Same));
+    }
+
+    [Fact]
+    public async Task The_very_same_batch_at_once_is_kept_once_where_that_is_wanted()
+    {
+        AddedBatch[] added = await Task.WhenAll(Enumerable.Range(0, 8).Select(number => Task.Run(
+            () => store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: true, Cancel))));
+
+        StoredBatch kept = Assert.Single(await store.Batches.List("hill", most: 10, Cancel));
+        Assert.Equal(7, added.Count(one => one.Same?.Id == kept.Id));
+    }
+
+    private static MadeAdvice WithInputs(MadeAdvice advice, string json) => advice with { Kept = advice.Kept with { InputsJson = json } };
+
+    private Task Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
 
     private async Task<IEnumerable<string>> OnTrough(DateTimeOffset at) =>
         Ids(await store.Batches.OnTrough("hill", "t1", at, Cancel));

@@ -64,7 +64,7 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         await Batch("first", Monday);
         await Batch("without outcome", Monday);
         await Batch("elsewhere", Monday, "valley");
-        await store.Batches.AddAdvice(AdviceFor("newer", "first") with { MadeAt = Monday.AddYears(1), AnswerJson = Answer("dry_windy") }, Cancel);
+        await store.Batches.AddAdvice(Told("newer", "first"), Cancel);
         foreach (string id in new[] { "later", "first", "first", "elsewhere" })
         {
             await store.Outcomes.Put(Full(id), Cancel);
@@ -74,7 +74,7 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
 
         Assert.Equal(["first", "later"], log.Select(line => line.Batch.Id));
         Assert.Equal(("newer", "dry_windy", 8.5, 0.12), (log[0].Advice!.AdviceId, log[0].Advice!.Spell, log[0].Advice!.AdvisedHours, log[0].Advice!.SurfaceWaterKgPerKg));
-        Assert.Null(log[1].Advice!.AdvisedHours);
+        Assert.Equal("advice for later", log[1].Advice!.AdviceId);
         Assert.Equal(["later", "first"], (await Log(new(NewestFirst: true))).Select(line => line.Batch.Id));
     }
 
@@ -83,7 +83,7 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     {
         await Batch("a", Monday, cultivar: "A");
         await Batch("b", Monday.AddHours(2), cultivar: "B");
-        await store.Batches.AddAdvice(AdviceFor("for b", "b") with { MadeAt = Monday.AddYears(1), AnswerJson = Answer("dry_windy") }, Cancel);
+        await store.Batches.AddAdvice(Told("for b", "b"), Cancel);
         await store.Outcomes.Put(Full("a"), Cancel);
         await store.Outcomes.Put(Full("b"), Cancel);
 
@@ -179,11 +179,14 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         },
         Monday.AddHours(12).ToUniversalTime(), "the night's maker", ["hours_unusual"]);
 
-    private static string Answer(string spell) =>
-        $"{{\"coefficient_set\": \"defaults-1\", \"spell\": {{\"kind\": \"{spell}\"}}, "
-        + """
-        "plan": {"ready": {"stop_hours": 8.5, "p10_hours": 7}}, "leaf": {"surface_water": {"value_kg_per_kg": 0.12}}}
-        """;
+    private static MadeAdvice Told(string id, string batchId)
+    {
+        MadeAdvice advice = AdviceFor(id, batchId, Monday.AddYears(1));
+        return advice with
+        {
+            Figures = advice.Figures with { Spell = "dry_windy", AdvisedHours = 8.5, SurfaceWaterKgPerKg = 0.12 },
+        };
+    }
 
     private async Task<List<LoggedOutcome>> Log(OutcomeFilter filter)
     {
@@ -200,6 +203,6 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     {
         StoredBatch batch = Invented.Batch(id, siteId).LoadedAt(loadedAt);
         batch = batch with { Batch = batch.Batch with { Label = batch.Batch.Label with { Cultivar = cultivar } } };
-        return store.Batches.Add(batch, AdviceFor($"advice for {id}", id), Cancel);
+        return store.Batches.Add(batch, AdviceFor($"advice for {id}", id), onceOnly: false, Cancel);
     }
 }

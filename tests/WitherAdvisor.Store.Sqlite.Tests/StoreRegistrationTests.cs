@@ -20,7 +20,7 @@ public sealed class StoreRegistrationTests : IDisposable
 
         await provider.GetRequiredService<ISiteStore>().PutSite(Invented.Site("hill"), Cancel);
         await provider.GetRequiredService<ISiteStore>().PutTrough(Invented.Trough("hill", "t1"), Cancel);
-        await provider.GetRequiredService<IBatchStore>().Add(Invented.Batch("b1"), Invented.AdviceFor("a1", "b1"), Cancel);
+        await provider.GetRequiredService<IBatchStore>().Add(Invented.Batch("b1"), Invented.AdviceFor("a1", "b1"), onceOnly: false, Cancel);
         await provider.GetRequiredService<IWeatherStore>().SaveRainTotals("hill", [], Invented.Monday, Cancel);
         Assert.Null(await provider.GetRequiredService<IFeedLog>().Last("hill", "valley-feed", Cancel));
 

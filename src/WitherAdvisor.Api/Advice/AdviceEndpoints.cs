@@ -43,7 +43,9 @@ internal static class AdviceEndpoints
     private static async Task<Results<ContentHttpResult, ProblemResult>> GetInput(
         string advice, IBatchStore store, CancellationToken cancel) =>
         await Open(
-            advice, store, record => Json(JsonSerializer.Serialize(AdviceInputMapping.ToInput(record.Inputs), JsonRules.Input)), cancel);
+            advice, store,
+            record => Json(record.RequestAsSent ?? JsonSerializer.Serialize(AdviceInputMapping.ToInput(record.Inputs), JsonRules.Input)),
+            cancel);
 
     /// <summary>
     /// Makes an advice anew from its kept inputs. The header Replay-Identical says whether it came out byte for

@@ -8,6 +8,7 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>Why a batch was not ended, as problems.</summary>
 internal static class ClosingProblems
 {
+    /// <summary>The problem.</summary>
     /// <param name="batch">As the caller named it.</param>
     /// <param name="field">The field that said when.</param>
     public static ProblemResult Of(ClosingResult refused, string batch, string field) => refused switch

@@ -8,6 +8,7 @@ namespace WitherAdvisor.Loft.Records;
 /// <param name="Inputs">What it was made of.</param>
 /// <param name="Outcome">What was advised: the figures that were sent, with the digits behind them where those are known.</param>
 /// <param name="AnswerJson">What was sent, byte for byte.</param>
+/// <param name="RequestAsSent">The request of REST that format 1 kept, byte for byte; null in later formats.</param>
 public sealed record AdviceRecord(
     string Id,
     string BatchId,
@@ -16,4 +17,5 @@ public sealed record AdviceRecord(
     string ModelVersion,
     AdviceInputs Inputs,
     AdviceOutcome Outcome,
-    string AnswerJson);
+    string AnswerJson,
+    string? RequestAsSent);

@@ -34,7 +34,8 @@ public static class AdviceRecords
 
         return Try(() => SentAdvice.Read(kept.AnswerJson, Digits(kept, inputs), inputs.Request.Site.PressurePa)) is { } outcome
             ? new OpenedRecord.Readable(new(
-                kept.Id, kept.BatchId, kept.MadeAt, (RecordFormat)kept.Format, kept.ModelVersion, inputs, outcome, kept.AnswerJson))
+                kept.Id, kept.BatchId, kept.MadeAt, (RecordFormat)kept.Format, kept.ModelVersion, inputs, outcome, kept.AnswerJson,
+                (RecordFormat)kept.Format == RecordFormat.RestOfVersion1 ? kept.InputsJson : null))
             : new OpenedRecord.Unreadable(kept.Id, RecordFault.DamagedAnswer, kept.Format);
     }
 

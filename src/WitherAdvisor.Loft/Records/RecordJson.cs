@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Readings;
 
@@ -12,13 +13,12 @@ internal static class RecordJson
     public static JsonSerializerOptions Options { get; } = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         IgnoreReadOnlyProperties = true,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        TypeInfoResolver = ClosedFamilyJson.Resolver(typeof(Assumption)),
+        TypeInfoResolver = ClosedFamilyJson.Resolver(typeof(Assumption)).WithAddedModifier(LeaveOutWhatNobodyRead),
         Converters = { new JsonStringEnumConverter(JsonNamingPolicy.SnakeCaseLower, allowIntegerValues: false) },
     };
 
@@ -28,4 +28,16 @@ internal static class RecordJson
     /// <exception cref="JsonException">It is not the JSON of such a value.</exception>
     public static T Read<T>(string json) =>
         JsonSerializer.Deserialize<T>(json, Options) ?? throw new JsonException("null");
+
+    /// <summary>Thousands of readings tell a value or two each; elsewhere what is unknown is written as null.</summary>
+    private static void LeaveOutWhatNobodyRead(JsonTypeInfo type)
+    {
+        if (type.Type == typeof(WeatherReading))
+        {
+            foreach (JsonPropertyInfo property in type.Properties)
+            {
+                property.ShouldSerialize = (_, value) => value is not null;
+            }
+        }
+    }
 }

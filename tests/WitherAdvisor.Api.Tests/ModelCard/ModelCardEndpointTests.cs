@@ -9,6 +9,9 @@ using WitherAdvisor.Api.Tests.Pages;
 using WitherAdvisor.Api.Tests.Testing;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
+using WitherAdvisor.Loft.Intake;
+using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Tests.ModelCard;
@@ -69,13 +72,13 @@ public sealed class ModelCardEndpointTests(RunningService service)
     {
         using PageHost host = new();
         await using AsyncServiceScope scope = host.Services.CreateAsyncScope();
-        IReadOnlyList<IntakeOutcome.Taken> taken = await scope.ServiceProvider.GetRequiredService<Demo.InventedEstate>()
+        IReadOnlyList<IntakeResult.Taken> taken = await scope.ServiceProvider.GetRequiredService<Demo.InventedEstate>()
             .LoadIntoNewDatabase(TestContext.Current.CancellationToken);
 
         foreach ((string trough, CardBatch batch) in new[] { "trough-1", "trough-2" }.Zip(CardBatch.All))
         {
-            string kept = taken.Single(one => one.Batch.TroughId == trough).Advice.RequestJson;
-            var advised = Assert.IsType<AdviceOutcome.Advised>(AdviceRecipe.Outcome(kept));
+            KeptAdvice kept = taken.Single(one => one.Batch.TroughId == trough).Advice;
+            var advised = Assert.IsType<AdviceOutcome.Advised>(Assert.IsType<OpenedRecord.Readable>(AdviceRecords.Open(kept)).Record.Outcome);
             Assert.Equal(advised.ReadyHours, batch.Sensitivity.ReadyHours);
         }
     }

@@ -135,7 +135,7 @@ public sealed class PageRoutesTests : IDisposable
         using HttpResponseMessage answer = await host.Send(address, address + "/advice");
 
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
-        IReadOnlyList<StoredAdvice> given = await host.Services.GetRequiredService<IBatchStore>().ListAdvice(address["/batches/".Length..], Cancel);
+        IReadOnlyList<KeptAdvice> given = await host.Services.GetRequiredService<IBatchStore>().ListAdvice(address["/batches/".Length..], Cancel);
         Assert.Equal(2, given.Count);
         Assert.NotEqual(given[0].AnswerJson, given[1].AnswerJson);
         Assert.Contains("Advised Tue 14 Jul 2026, 18:10", PageText.Read(await host.Page(address)), StringComparison.Ordinal);

@@ -69,7 +69,10 @@ internal static class Sample
 
     public static AdviceView View(AdviceOutcome? outcome = null, PersonUnits? units = null, double hoursNow = 0.2, StoredBatch? batch = null) => new(
         Site, Trough, batch ?? Batch, outcome ?? Advised, LoadedAt, [],
-        new PageContext(units ?? PersonUnits.Usual, "/batches/b-1", LoadedAt.AddHours(hoursNow)));
+        new PageContext(units ?? PersonUnits.Usual, "/batches/b-1", LoadedAt.AddHours(hoursNow)))
+    {
+        ModelVersion = WitherAdvisor.Loft.Advising.ModelVersion.Current,
+    };
 
     private static AirSetting Setting(int hour)
     {

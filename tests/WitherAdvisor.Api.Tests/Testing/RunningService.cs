@@ -6,6 +6,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
+using WitherAdvisor.Api.Tests.Testing;
 
 [assembly: AssemblyFixture(typeof(RunningService))]
 

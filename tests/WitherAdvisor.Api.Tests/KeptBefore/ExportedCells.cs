@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Parquet.Serialization;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>An export read back: a row by column name.</summary>
 internal static partial class ExportedCells

@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
-using WitherAdvisor.Api.Tests.KeptAdvice;
+using WitherAdvisor.Api.Tests.KeptBefore;
 
 [assembly: AssemblyFixture(typeof(KeptLofts))]
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>One service for each released version, started when a test first looks into it.</summary>
 public sealed class KeptLofts : IAsyncDisposable

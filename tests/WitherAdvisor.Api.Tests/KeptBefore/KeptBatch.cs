@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>A batch of a kept database, and where stands what the service of that day showed of it.</summary>
 /// <param name="Version">Of the service that kept it.</param>

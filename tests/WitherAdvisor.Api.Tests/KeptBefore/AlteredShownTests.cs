@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>The comparisons see one altered digit, or they would prove nothing.</summary>
 public sealed class AlteredShownTests

@@ -1,4 +1,4 @@
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>
 /// What is called otherwise since a version was released: the one place where a rename is told to these tests. It turns

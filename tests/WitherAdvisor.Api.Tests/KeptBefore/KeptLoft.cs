@@ -9,7 +9,7 @@ using Microsoft.Extensions.Time.Testing;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Hosting;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>Today's service on a copy of a database that a released version made, its clock where that version was last looked at.</summary>
 public sealed class KeptLoft : WebApplicationFactory<Program>

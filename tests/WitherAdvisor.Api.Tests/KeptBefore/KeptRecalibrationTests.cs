@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using WitherAdvisor.Api.Tests.Testing;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>What a released version learned from its log, and that today's reads the same out of it, the air it advised among it.</summary>
 public sealed class KeptRecalibrationTests(KeptLofts lofts)

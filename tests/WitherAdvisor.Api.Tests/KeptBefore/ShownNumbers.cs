@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using WitherAdvisor.Api.Tests.Pages;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>The numbers and clock times that a page shows, part by part, in the order in which a person meets them.</summary>
 /// <remarks>Sentences may change and parts may change places; what they say in figures may not.</remarks>

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>A database of a released version opens for ever, and every batch in it shows the numbers that it showed then.</summary>
 public sealed class KeptBatchTests(KeptLofts lofts)

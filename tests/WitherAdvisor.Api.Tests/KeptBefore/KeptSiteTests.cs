@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>Pages and exports of the sites in a database of a released version.</summary>
 public sealed class KeptSiteTests(KeptLofts lofts)

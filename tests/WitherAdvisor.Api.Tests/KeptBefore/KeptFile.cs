@@ -1,4 +1,4 @@
-namespace WitherAdvisor.Api.Tests.KeptAdvice;
+namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>Files that a released version left behind; they never change.</summary>
 internal static class KeptFile
