@@ -2,6 +2,7 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.LogFiles.Reading;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Leaf;
 using WitherAdvisor.Words.Units;
 
