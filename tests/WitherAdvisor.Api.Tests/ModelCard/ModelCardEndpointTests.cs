@@ -12,6 +12,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Intake;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.Tests.ModelCard;

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Pages.Model;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Words;
+using WitherAdvisor.Words.Model;
 using WitherAdvisor.Words.Plans;
 using Xunit;
 

@@ -1,22 +1,21 @@
 using WitherAdvisor.Advice;
 using WitherAdvisor.Air;
-using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages;
-using WitherAdvisor.Api.Wording;
+using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
 using WitherAdvisor.Plans.Uncertainty;
 using WitherAdvisor.Plans.Writing;
-using WitherAdvisor.Plans;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
 using WitherAdvisor.Store;
-using WitherAdvisor.Words.Units;
 using WitherAdvisor.Words;
+using WitherAdvisor.Words.Units;
 
 namespace WitherAdvisor.Api.Tests.Pages;
 

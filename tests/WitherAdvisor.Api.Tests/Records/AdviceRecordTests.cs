@@ -4,6 +4,7 @@ using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Records;

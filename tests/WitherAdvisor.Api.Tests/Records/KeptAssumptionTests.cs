@@ -2,11 +2,12 @@ using WitherAdvisor.Advice;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Tests.Wording;
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
+using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Records;

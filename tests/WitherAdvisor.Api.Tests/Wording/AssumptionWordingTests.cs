@@ -1,5 +1,5 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;

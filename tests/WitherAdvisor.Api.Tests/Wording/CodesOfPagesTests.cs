@@ -1,5 +1,7 @@
 using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Api.Weather;
+using WitherAdvisor.Loft.Importing;
+using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Store;
 using WitherAdvisor.Words;

@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Kept;
@@ -9,6 +8,10 @@ using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words.Feeds;
+using WitherAdvisor.Words.Learning;
+using WitherAdvisor.Words.Model;
+using WitherAdvisor.Words.Weather;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;

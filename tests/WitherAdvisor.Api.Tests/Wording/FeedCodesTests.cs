@@ -1,7 +1,7 @@
-using WitherAdvisor.Api.Wording;
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words.Feeds;
 using Xunit;
 
 namespace WitherAdvisor.Api.Tests.Wording;
