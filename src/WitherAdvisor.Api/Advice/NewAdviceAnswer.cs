@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Feeds.Answers;
 
 namespace WitherAdvisor.Api.Advice;

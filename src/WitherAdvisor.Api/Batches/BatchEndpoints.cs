@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Feeds.Answers;
 using WitherAdvisor.Api.Http;

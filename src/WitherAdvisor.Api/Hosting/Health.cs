@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Kept.Sites;
 

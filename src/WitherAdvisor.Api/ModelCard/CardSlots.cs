@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;

@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Coefficients;

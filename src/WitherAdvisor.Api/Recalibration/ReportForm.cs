@@ -1,7 +1,7 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields.Json;
-using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Recalibrating.Running;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration;

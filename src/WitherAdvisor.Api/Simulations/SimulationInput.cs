@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Sites;

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Sites;
 
 namespace WitherAdvisor.Api.Troughs;

@@ -1,5 +1,5 @@
 using WitherAdvisor.Loft.Kept.Coefficients;
-using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Recalibrating.Running;
 
 namespace WitherAdvisor.Loft.Adopting;
 

@@ -1,6 +1,6 @@
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
-using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Recalibrating.Running;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Loft.Adopting;

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Advice;
+using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Sites;

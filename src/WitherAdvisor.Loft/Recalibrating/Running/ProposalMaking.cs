@@ -4,10 +4,9 @@ using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Recalibrating.Gathering;
-using WitherAdvisor.Loft;
+using WitherAdvisor.Recalibration;
 using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.Recalibration.Report;
-using WitherAdvisor.Recalibration;
 
 namespace WitherAdvisor.Loft.Recalibrating.Running;
 

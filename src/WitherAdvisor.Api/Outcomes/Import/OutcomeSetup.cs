@@ -1,9 +1,8 @@
-using WitherAdvisor.Api.Outcomes.Import;
 using WitherAdvisor.Loft.Exporting;
 using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.Loft.Outcomes;
 
-namespace WitherAdvisor.Api.Outcomes;
+namespace WitherAdvisor.Api.Outcomes.Import;
 
 /// <summary>What outcomes are put together from.</summary>
 internal static class OutcomeSetup

@@ -1,4 +1,3 @@
-using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
@@ -6,7 +5,7 @@ using WitherAdvisor.Readings;
 using WitherAdvisor.Spells;
 using WitherAdvisor.Words.Weather;
 
-namespace WitherAdvisor.Api.Advice;
+namespace WitherAdvisor.Api.Advice.Answers;
 
 /// <summary>Leaf and spell as answers.</summary>
 internal static class LeafMapping

@@ -1,7 +1,6 @@
 using System.Text.Json;
-using WitherAdvisor.Fields.Json;
 
-namespace WitherAdvisor.Fields;
+namespace WitherAdvisor.Fields.Json;
 
 /// <summary>Reads what was asked for: first each field, then whether the fields fit each other.</summary>
 internal static class CheckedInput

@@ -1,9 +1,8 @@
 using System.Text.Json.Serialization;
-using WitherAdvisor.Api.Advice.Answers;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Kept.Batches;
 
-namespace WitherAdvisor.Api.Advice;
+namespace WitherAdvisor.Api.Advice.Answers;
 
 /// <summary>An advice as kept. Its inputs and a replay are found under its id.</summary>
 public record KeptAdviceAnswer

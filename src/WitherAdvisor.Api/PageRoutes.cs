@@ -1,3 +1,4 @@
+using WitherAdvisor.Api.Pages;
 using WitherAdvisor.Api.Pages.Advice;
 using WitherAdvisor.Api.Pages.Batches;
 using WitherAdvisor.Api.Pages.Calibration;
@@ -12,7 +13,7 @@ using WitherAdvisor.Api.Pages.Sheet;
 using WitherAdvisor.Api.Pages.Upload;
 using WitherAdvisor.Api.Pages.Weather;
 
-namespace WitherAdvisor.Api.Pages;
+namespace WitherAdvisor.Api;
 
 /// <summary>The pages: what they need and where they are found.</summary>
 internal static class PageRoutes

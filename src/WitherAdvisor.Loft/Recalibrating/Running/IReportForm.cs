@@ -1,6 +1,6 @@
 using WitherAdvisor.Recalibration.Report;
 
-namespace WitherAdvisor.Loft.Recalibrating;
+namespace WitherAdvisor.Loft.Recalibrating.Running;
 
 /// <summary>The form in which the report on a proposal is kept beside it.</summary>
 public interface IReportForm
