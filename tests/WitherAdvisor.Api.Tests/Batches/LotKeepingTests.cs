@@ -9,6 +9,22 @@ public sealed class LotKeepingTests(RunningService service)
     public async Task A_batch_on_an_empty_trough_has_no_warnings() => Assert.Empty(await Warnings(first: null, _ => { }));
 
     [Fact]
+    public async Task Of_equal_batches_that_come_at_once_each_is_warned_of_all_before_it()
+    {
+        TestLoft loft = await TestLoft.Open(service);
+        JsonObject batch = Bodies.BatchOn("trough-1");
+        batch["green_weight_kg"] = 800;
+
+        JsonNode[] taken = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => loft.Take((JsonObject)batch.DeepClone())));
+
+        // Alone 800 kg fit; any two of them do not, so that all but the first are warned.
+        string[][] codes = [.. taken.Select(one => one["warnings"]!.AsArray().Select(warning => (string)warning!["code"]!).ToArray())];
+        Assert.Single(codes, one => one.Length == 0);
+        Assert.Equal(7, codes.Count(one => one is ["load_over_most"]));
+        Assert.Equal(8, taken.Select(one => (string)one["batch"]!["id"]!).Distinct().Count());
+    }
+
+    [Fact]
     public async Task More_of_the_same_lot_has_no_warnings() => Assert.Empty(await Warnings(_ => { }, _ => { }));
 
     [Fact]

@@ -119,7 +119,7 @@ public sealed class AdvicePageTests
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() });
 
         Assert.Contains("Ambient air is not foretold for 11 of the 12 hours", page, StringComparison.Ordinal);
-        Assert.Contains("No measured radiation", page, StringComparison.Ordinal);
+        Assert.Contains("Radiation was not measured in 72 of the 72 hours", page, StringComparison.Ordinal);
         Assert.All(Cautions.All(Wordbook.English), caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
     }
 

@@ -14,7 +14,7 @@ using WitherAdvisor.Store.Sqlite;
 namespace WitherAdvisor.Api.Tests.Testing;
 
 /// <summary>The service with a database of its own, shared by all tests: each works on a site of its own.</summary>
-public sealed class RunningService : WebApplicationFactory<Program>
+public sealed class RunningService : WebApplicationFactory<Program>, IAsyncLifetime
 {
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("witheradvisor-tests-");
 
@@ -29,6 +29,9 @@ public sealed class RunningService : WebApplicationFactory<Program>
         Document = new(async () => (await Caller.Get("/openapi/v1.json")).Expect(200).Json);
     }
 
+    /// <summary>The file that it keeps everything in.</summary>
+    public string Database => Path.Combine(folder.FullName, "test.db");
+
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 3, 1, 8, 0, 0, TimeSpan.Zero));
 
     /// <summary>A site for tests that leave nothing behind that others see.</summary>
@@ -38,6 +41,13 @@ public sealed class RunningService : WebApplicationFactory<Program>
     public Lazy<Task<JsonNode>> Document { get; }
 
     public Caller Caller => new(CreateClient());
+
+    /// <summary>Starts it once: two tests that ask for it at once would else start two on one database.</summary>
+    public ValueTask InitializeAsync()
+    {
+        _ = Server;
+        return ValueTask.CompletedTask;
+    }
 
     public override async ValueTask DisposeAsync()
     {
@@ -53,7 +63,7 @@ public sealed class RunningService : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, "test.db"));
+        builder.UseSetting(DatabasePath.Key, Database);
         builder.UseSetting(DemoStart.Key, "false");
         // The feed that the documented example of a site names. Its host never exists (RFC 6761, section 6.4).
         builder.UseSetting("WeatherFeeds:Feeds:hill:ForecastBaseUrl", "https://feed.invalid");
