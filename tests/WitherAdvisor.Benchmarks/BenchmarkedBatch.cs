@@ -21,19 +21,19 @@ internal sealed class BenchmarkedBatch
 
     private readonly PlanProblem problem;
     private readonly SaturationTable saturation;
-    private readonly HeldAir air;
+    private readonly PlenumSchedule air;
 
     public BenchmarkedBatch(string id)
     {
         Request = EstateRequest.Read(Path.Combine(AppContext.BaseDirectory, "fixtures", "invented-estate"), id);
         Batch batch = Request.Batch;
         LeafEstimate leaf = Leaf();
-        Night night = NightAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, new(Request.Forecast, 0, 0), HorizonHours).Night!;
+        AmbientForecast night = ForecastAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, new(Request.Forecast, 0, 0), HorizonHours).Ambient!;
         problem = new(
             new LeafState(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
             Request.Trough, Request.Site.Style, Request.Site.HotAirC, night, Request.Coefficients, 0, HorizonHours, null);
         saturation = new(night.PressurePa, night.Hours[0].Formulation);
-        air = HeldAir.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, HardLimits.PlenumCeilingC(Request.Site.Style));
+        air = PlenumSchedule.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, HardLimits.PlenumCeilingC(Request.Site.Style));
     }
 
     public AdviceRequest Request { get; }

@@ -19,7 +19,7 @@ public static class Advisor
     {
         Batch batch = request.Batch;
         PlanBasis basis = PlanBasis.Of(request);
-        if (basis.Ahead.Night is not { } night)
+        if (basis.Ahead.Ambient is not { } night)
         {
             return Refuse(request, basis, 0, new(LimitKind.AmbientAir, null, null), [new(ReliefKind.ReadAmbientAir, null)]);
         }

@@ -15,7 +15,7 @@ namespace WitherAdvisor.Advice;
 /// <param name="Assumptions">What was not known and what was taken in its place.</param>
 /// <param name="LongestHours">Latest stop that the chemical wither allows, hours from loading.</param>
 internal sealed record PlanBasis(
-    LeafEstimate Leaf, NightAhead Ahead, IReadOnlyList<Assumption> Assumptions, double LongestHours)
+    LeafEstimate Leaf, ForecastAhead Ahead, IReadOnlyList<Assumption> Assumptions, double LongestHours)
 {
     /// <summary>Air is looked for this far past the latest stop, h, so that cases that lag can be followed to their end.</summary>
     private const double HoursBeyond = 6;
@@ -23,18 +23,18 @@ internal sealed record PlanBasis(
     public static PlanBasis Of(AdviceRequest request)
     {
         Batch batch = request.Batch;
-        IReadOnlyList<WeatherReading> unread = ForetoldWhereUnread.Of(request.Readings, request.RainTotals, request.Forecast);
+        IReadOnlyList<WeatherReading> unread = GapFilling.Of(request.Readings, request.RainTotals, request.Forecast);
         IReadOnlyList<WeatherReading> standIns = [.. unread.Where(reading => reading.Time <= batch.LoadedAt)];
-        MovedForecast moved = MovedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
+        BiasCorrectedForecast moved = BiasCorrectedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
         LeafEstimate leaf = EstimateLeaf(request, standIns);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        NightAhead ahead = NightAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, 1) + HoursBeyond);
+        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, 1) + HoursBeyond);
         return new(
             leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
     }
 
     /// <summary>The problem to search a plan for, in a night that is known.</summary>
-    public PlanProblem Problem(AdviceRequest request, Night night)
+    public PlanProblem Problem(AdviceRequest request, AmbientForecast night)
     {
         Batch batch = request.Batch;
         WitherStyle style = request.Site.Style;
@@ -57,7 +57,7 @@ internal sealed record PlanBasis(
     private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> standIns)
     {
         Batch batch = request.Batch;
-        return LeafPartlyForetold.Estimate(
+        return LeafWithGapsFilled.Estimate(
             request.Site, request.Readings, standIns, request.RainTotals,
             new(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.Label.Standard,
                 batch.MeasuredSurfaceWaterKgPerKg, batch.SurfaceFeel, batch.MeasuredMoistureWetBasis),

@@ -16,7 +16,7 @@ namespace WitherAdvisor.LeafAtLoading;
 /// Air and wind are drawn straight across gaps of up to 3 h (<see cref="InstantValues"/>) and said to be
 /// (<see cref="MissingWeather"/>); rain and radiation are of the hour they were read for and are never drawn out
 /// (<see cref="HourSums"/>). Hours before loading that nobody read take what was foretold, said to be, with a wider
-/// standard deviation (<see cref="Readings.Sources.ForetoldWhereUnread"/>, <see cref="LeafPartlyForetold"/>). What is still
+/// standard deviation (<see cref="Readings.Sources.GapFilling"/>, <see cref="LeafWithGapsFilled"/>). What is still
 /// unknown: air and wind take the mean of the same clock hour (<see cref="ClockHourFill"/>), rain is taken to have
 /// fallen with one chance in three, and the share that is guessed widens every standard deviation. With less than
 /// 12 h of rain in the last day the leaf's water is a usual value and not an estimate; with less than 72 h in all so is

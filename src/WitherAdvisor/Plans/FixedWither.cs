@@ -22,7 +22,7 @@ internal sealed class FixedWither
         Log = new(run.Bed, targetDryBasis, setup.Start);
     }
 
-    public WitherLog Log { get; }
+    public DryingTrace Log { get; }
 
     public IReadOnlyList<CurvePoint> Curve => curve;
 
@@ -34,7 +34,7 @@ internal sealed class FixedWither
 
     /// <summary>Runs from where the bed stands to the end of the last stretch of air. Hours count from loading; turns at or past the end are left out.</summary>
     public static FixedWither Run(
-        BedSetup setup, double areaM2, double targetDryBasis, IReadOnlyList<HeldStretch> stretches, IReadOnlyList<double> turnHours)
+        BedSetup setup, double areaM2, double targetDryBasis, IReadOnlyList<PlenumStretch> stretches, IReadOnlyList<double> turnHours)
     {
         var wither = new FixedWither(setup, areaM2, targetDryBasis, [.. turnHours.Order()]);
         wither.Draw(setup.Start.Hour, stretches[0].Air.At(setup.Start.Hour).DryBulbC);
@@ -52,7 +52,7 @@ internal sealed class FixedWither
     }
 
     /// <summary>From stretch to stretch; a point of the curve every quarter hour, and before and after each turn.</summary>
-    private sealed class Course(FixedWither wither, IReadOnlyList<HeldStretch> stretches) : IBedCourse
+    private sealed class Course(FixedWither wither, IReadOnlyList<PlenumStretch> stretches) : IBedCourse
     {
         private int at;
 

@@ -13,8 +13,8 @@ namespace WitherAdvisor.Plans;
 /// <param name="SurfaceEndHour">The hour by the clock at which the surface stage ends; null to end it when the surface water is gone.</param>
 /// <param name="LastTurnHour">From which turns are counted. One that is overdue is done first.</param>
 internal sealed record TrialSchedule(
-    HeldAir Surface,
-    HeldAir Main,
+    PlenumSchedule Surface,
+    PlenumSchedule Main,
     double TurnIntervalHours,
     double TargetDryBasis,
     double RunAtLeastTo,

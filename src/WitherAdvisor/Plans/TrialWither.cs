@@ -9,7 +9,7 @@ internal static class TrialWither
     /// Runs until the target is reached and the last hour wanted is passed, or to the horizon; null where the
     /// spread passed what the schedule tolerates.
     /// </summary>
-    public static WitherLog? Run(BedSetup setup, TrialSchedule schedule)
+    public static DryingTrace? Run(BedSetup setup, TrialSchedule schedule)
     {
         double firstTurn = Math.Max(schedule.LastTurnHour + schedule.TurnIntervalHours, setup.Start.Hour);
         var run = new BedRun(setup, TurnTimes.Every(schedule.TurnIntervalHours, firstTurn), StepCut.Longest);
@@ -18,9 +18,9 @@ internal static class TrialWither
         return course.BrokenOff ? null : course.Log;
     }
 
-    private sealed class Course(TrialSchedule schedule, WitherLog log) : IBedCourse
+    private sealed class Course(TrialSchedule schedule, DryingTrace log) : IBedCourse
     {
-        public WitherLog Log => log;
+        public DryingTrace Log => log;
 
         public bool BrokenOff { get; private set; }
 

@@ -13,12 +13,12 @@ internal sealed class ReviewedDays
     private const int HoursInDay = 24;
 
     private readonly LeafHistory history;
-    private readonly ToldHours told;
+    private readonly KnownHours told;
     private readonly WaterStressHistory stress;
     private readonly JudgedDay[] judged;
     private readonly DryingPower power;
 
-    private ReviewedDays(LeafHistory history, ToldHours told, WitherCoefficients coefficients, SpellThresholds thresholds)
+    private ReviewedDays(LeafHistory history, KnownHours told, WitherCoefficients coefficients, SpellThresholds thresholds)
     {
         this.history = history;
         this.told = told;
@@ -30,7 +30,7 @@ internal sealed class ReviewedDays
     }
 
     public static IEnumerable<ReviewDay> Of(
-        LeafHistory history, ToldHours told, ReviewSpan span, WitherCoefficients coefficients, SpellThresholds thresholds)
+        LeafHistory history, KnownHours told, ReviewSpan span, WitherCoefficients coefficients, SpellThresholds thresholds)
     {
         ReviewedDays days = new(history, told, coefficients, thresholds);
         return Enumerable.Range(days.judged.Length - span.DaysInAll, span.DaysInAll).Select(day => days.Review(day, span.Now));

@@ -10,7 +10,7 @@ internal static class ReviewedHours
     private const int HoursInDay = 24;
 
     public static IEnumerable<ReviewHour> Of(
-        LeafHistory history, ToldHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
+        LeafHistory history, KnownHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
     {
         double[] carried = CarriedWater.IfPluckedAt(history, coefficients);
         for (int hour = Math.Max(first, 1); hour <= last; hour++)

@@ -13,9 +13,9 @@ internal static class WantedReadings
 
     /// <summary>The first two of them.</summary>
     /// <param name="last">The last instant that has come.</param>
-    public static IReadOnlyList<WantedReading> Of(ToldHours hours, int last) => [.. All(hours, last).Take(Most)];
+    public static IReadOnlyList<WantedReading> Of(KnownHours hours, int last) => [.. All(hours, last).Take(Most)];
 
-    private static IEnumerable<WantedReading> All(ToldHours hours, int last)
+    private static IEnumerable<WantedReading> All(KnownHours hours, int last)
     {
         if (Unread(hours.Air, last, (int)StaleWeather.OldH) == (int)StaleWeather.OldH)
         {
@@ -45,7 +45,7 @@ internal static class WantedReadings
     }
 
     /// <summary>Up to there a gauge would be read for: before the first unread hour of the last day, and of the stretch before it.</summary>
-    private static int LastKnownRain(ToldHours hours, int last)
+    private static int LastKnownRain(KnownHours hours, int last)
     {
         int hour = Math.Max(last - HoursInDay, 0) + 1;
         while (hours.Rain(hour) is not (ValueStanding.Foretold or ValueStanding.Unknown))

@@ -12,12 +12,12 @@ public static class WeatherHoles
         DateTimeOffset from, DateTimeOffset to, DateTimeOffset now,
         ComposedWeather weather, Site site)
     {
-        ToldHours hours = ToldHours.On(HourGrid.Around(from, to), weather, site);
+        KnownHours hours = KnownHours.On(HourGrid.Around(from, to), weather, site);
         return In(hours, 1, hours.Grid.Hours, now);
     }
 
     /// <summary>Among the hours from one instant to another.</summary>
-    internal static List<WeatherHole> In(ToldHours hours, int first, int last, DateTimeOffset now)
+    internal static List<WeatherHole> In(KnownHours hours, int first, int last, DateTimeOffset now)
     {
         var holes = new List<WeatherHole>();
         foreach (WeatherQuantity quantity in Enum.GetValues<WeatherQuantity>())
@@ -41,7 +41,7 @@ public static class WeatherHoles
     }
 
     /// <summary>Null where it is no hole.</summary>
-    private static ValueStanding? Instead(ToldHours hours, WeatherQuantity quantity, int hour, DateTimeOffset now)
+    private static ValueStanding? Instead(KnownHours hours, WeatherQuantity quantity, int hour, DateTimeOffset now)
     {
         ValueStanding standing = hours.Of(quantity, hour);
         bool isHole = standing == ValueStanding.Unknown

@@ -38,9 +38,9 @@ public sealed record WeatherReview(
         SpellThresholds? thresholds = null)
     {
         SpellThresholds held = thresholds ?? new SpellThresholds();
-        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, weather.RainTotals, weather.Forecast);
+        IReadOnlyList<WeatherReading> foretold = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
         LeafHistory history = LeafHistory.UpTo(site, [.. foretold, .. weather.Weather], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
-        ToldHours told = ToldHours.On(history.Series.Grid, weather, site);
+        KnownHours told = KnownHours.On(history.Series.Grid, weather, site);
         int first = (int)Math.Ceiling(told.Grid.PositionOf(span.From));
         int last = Math.Min((int)told.Grid.PositionOf(span.To), told.Grid.Hours);
         return new(
@@ -50,7 +50,7 @@ public sealed record WeatherReview(
             WeatherHoles.In(told, first + 1, last, span.Now),
             WeatherAge.Of(weather, span.Now),
             WantedReadings.Of(told, (int)told.Grid.PositionOf(span.Now)),
-            LeafPartlyForetold.Estimate(
+            LeafWithGapsFilled.Estimate(
                 site,
                 [.. weather.Weather.Where(reading => reading.Time <= span.Now)],
                 [.. foretold.Where(reading => reading.Time <= span.Now)],

@@ -29,7 +29,7 @@ internal sealed class MisjudgedBars(
         return Bars.Of(
             "green_weight", SensitivityReach.Misjudged, "kg",
             (weight * (1 - WeightShare), weight, weight * (1 + WeightShare)), plannedHours,
-            At(1 - WeightShare), At(1 + WeightShare), problem.Night.LastHour);
+            At(1 - WeightShare), At(1 + WeightShare), problem.Ambient.LastHour);
     }
 
     /// <summary>Leaf plucked earlier or later stood in other weather and lay longer or shorter before loading.</summary>
@@ -55,7 +55,7 @@ internal sealed class MisjudgedBars(
 
     private SensitivityBar? OfTime(string code, double low, double high, Func<double, MovedBatch> moved) =>
         Hours(moved(low)) is { Known: true } atLow && Hours(moved(high)) is { Known: true } atHigh
-            ? Bars.Of(code, SensitivityReach.Misjudged, "h", (low, 0, high), plannedHours, atLow.Ready, atHigh.Ready, problem.Night.LastHour)
+            ? Bars.Of(code, SensitivityReach.Misjudged, "h", (low, 0, high), plannedHours, atLow.Ready, atHigh.Ready, problem.Ambient.LastHour)
             : null;
 
     /// <summary>Hours from the loading that was said; not known where there is no air to dry the moved batch by.</summary>
@@ -63,7 +63,7 @@ internal sealed class MisjudgedBars(
     {
         AdviceRequest other = request with { Batch = moved.Batch };
         PlanBasis basis = PlanBasis.Of(other);
-        if (basis.Ahead.Night is not { } night || basis.LongestHours <= 0)
+        if (basis.Ahead.Ambient is not { } night || basis.LongestHours <= 0)
         {
             return (false, null);
         }

@@ -14,7 +14,7 @@ public static class SensitivityAnalysis
     public static Sensitivity? Of(AdviceRequest request)
     {
         PlanBasis basis = PlanBasis.Of(request);
-        if (basis.Ahead.Night is not { } night || basis.LongestHours <= 0)
+        if (basis.Ahead.Ambient is not { } night || basis.LongestHours <= 0)
         {
             return null;
         }

@@ -20,20 +20,20 @@ internal sealed class UncertainBars(
         Bar("boundary_conductance", "m/s", draw => new(BoundaryConductance: draw), of => wither.Coefficients(of).BoundaryConductanceMPerS),
         Bar("surface_capacity", "kg/kg", draw => new(SurfaceCapacity: draw), of => wither.Coefficients(of).SurfaceCapacityKgPerKg),
         Bar("airflow", "m³/s per m²", draw => new(Airflow: draw), wither.AirflowM3PerSM2),
-        Bar("held_difference", "K", draw => new(HeldAir: draw), DifferenceK),
+        Bar("held_difference", "K", draw => new(PlenumSchedule: draw), DifferenceK),
         Bar("night_air", "K", draw => new(NightAir: draw), of => of.NightAir * spreads.NightAirK),
     ];
 
     private SensitivityBar Bar(string code, string unit, Func<double, UncertainDraw> moved, Func<UncertainDraw, double> value) => Bars.Of(
         code, SensitivityReach.P10ToP90, unit,
         (value(moved(-HighDraw)), value(new()), value(moved(HighDraw))), plannedHours,
-        wither.Dry(moved(-HighDraw), 0).ReadyHour, wither.Dry(moved(HighDraw), 0).ReadyHour, problem.Night.LastHour);
+        wither.Dry(moved(-HighDraw), 0).ReadyHour, wither.Dry(moved(HighDraw), 0).ReadyHour, problem.Ambient.LastHour);
 
     /// <summary>Hygrometric difference under the mesh as the main stage begins, when its dry bulb is missed.</summary>
     private double DifferenceK(UncertainDraw draw)
     {
-        AirState plenum = HeldAir.PlenumForDifference(
-            problem.Night.At(chosen.SurfaceEndHour), chosen.DifferenceK, HardLimits.PlenumCeilingC(problem.Style));
-        return (plenum with { DryBulbC = plenum.DryBulbC + draw.HeldAir * UncertainSpreads.HeldAirK }).HygrometricDifferenceK;
+        AirState plenum = PlenumSchedule.PlenumForDifference(
+            problem.Ambient.At(chosen.SurfaceEndHour), chosen.DifferenceK, HardLimits.PlenumCeilingC(problem.Style));
+        return (plenum with { DryBulbC = plenum.DryBulbC + draw.PlenumSchedule * UncertainSpreads.HeldAirK }).HygrometricDifferenceK;
     }
 }

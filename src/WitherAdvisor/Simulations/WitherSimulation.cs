@@ -17,7 +17,7 @@ public static class WitherSimulation
     public static SimulationResult? Run(SimulationRequest request)
     {
         double stop = request.Stages[^1].ToHour;
-        if (NightAhead.Of(request.Site, request.LoadedAt, request.Air, MovedForecast.None, stop).Night is not { } night)
+        if (ForecastAhead.Of(request.Site, request.LoadedAt, request.Air, BiasCorrectedForecast.None, stop).Ambient is not { } night)
         {
             return null;
         }
@@ -25,7 +25,7 @@ public static class WitherSimulation
         BedSetup setup = Bed(request, night);
         FixedWither wither = FixedWither.Run(
             setup, request.Trough.AreaM2, Moisture.DryBasis(request.Site.Style.TargetMoistureWetBasis),
-            [.. request.Stages.Select(stage => new HeldStretch(stage.ToHour, Air(night, stage)))],
+            [.. request.Stages.Select(stage => new PlenumStretch(stage.ToHour, Air(night, stage)))],
             [.. request.TurnHours.Where(hour => hour < stop)]);
         IReadOnlyList<AirSetting> settings = Settings(request, night);
         double dryMassKg = setup.DryMassKgPerM2 * request.Trough.AreaM2;
@@ -37,7 +37,7 @@ public static class WitherSimulation
             AirSettings.HeatKWh(settings, stop), Notices(request.Site.Style, settings, wither.Log.SurfaceDryHour ?? stop));
     }
 
-    private static BedSetup Bed(SimulationRequest request, Night night) => new(
+    private static BedSetup Bed(SimulationRequest request, AmbientForecast night) => new(
         request.Leaf,
         request.Leaf.DryMatterKg(request.GreenWeightKg) / request.Trough.AreaM2,
         request.Coefficients.AsItBlows(request.Trough).AirflowM3PerSM2 * request.FanShare,
@@ -47,14 +47,14 @@ public static class WitherSimulation
         BedResolution.Shown.Layers,
         BedResolution.Shown.LongestStepS);
 
-    private static HeldAir Air(Night night, FixedStage stage) => stage switch
+    private static PlenumSchedule Air(AmbientForecast night, FixedStage stage) => stage switch
     {
-        { PlenumDryBulbC: { } dryBulbC } => HeldAir.ForDryBulb(night, dryBulbC),
-        { HygrometricDifferenceK: { } differenceK } => HeldAir.ForDifference(night, differenceK, double.PositiveInfinity),
-        _ => HeldAir.Ambient(night),
+        { PlenumDryBulbC: { } dryBulbC } => PlenumSchedule.ForDryBulb(night, dryBulbC),
+        { HygrometricDifferenceK: { } differenceK } => PlenumSchedule.ForDifference(night, differenceK, double.PositiveInfinity),
+        _ => PlenumSchedule.Ambient(night),
     };
 
-    private static IReadOnlyList<AirSetting> Settings(SimulationRequest request, Night night)
+    private static IReadOnlyList<AirSetting> Settings(SimulationRequest request, AmbientForecast night)
     {
         var fixedBy = new Dictionary<PlanStage, FixedStage>();
         double from = 0;

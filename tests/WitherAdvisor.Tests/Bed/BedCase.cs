@@ -38,11 +38,11 @@ internal sealed class BedCase
     }
 
     /// <summary>The plenum air of the case, held.</summary>
-    public HeldAir Air()
+    public PlenumSchedule Air()
     {
         AirState ambient = AirState.FromRelativeHumidity(
             Number("ambient_c"), Number("ambient_rh"), StandardAtmosphere.PressurePa(Number("elevation_m")), MoistAirFormulation.IdealGas);
-        return HeldAir.ForDryBulb(new Night([ambient, ambient]), Number("plenum_c"));
+        return PlenumSchedule.ForDryBulb(new AmbientForecast([ambient, ambient]), Number("plenum_c"));
     }
 
     private WitherCoefficients Coefficients()

@@ -26,7 +26,7 @@ public sealed class LeafBedTests
     {
         foreach (BedResolution resolution in new[] { BedResolution.Search, BedResolution.Shown, AsTheCases })
         {
-            WitherLog log = Run(BedCase.Read(id), resolution);
+            DryingTrace log = Run(BedCase.Read(id), resolution);
             double expected = BedCase.Read(id).Expected("hours_to_target");
             Assert.InRange(log.TargetHour!.Value / expected, 1 - HoursTolerance, 1 + HoursTolerance);
         }
@@ -36,7 +36,7 @@ public sealed class LeafBedTests
     [MemberData(nameof(Cases))]
     public void Surface_dries_when_the_case_says(string id)
     {
-        WitherLog log = Run(BedCase.Read(id), AsTheCases);
+        DryingTrace log = Run(BedCase.Read(id), AsTheCases);
         // The case reports the end of the step of 60 s.
         Assert.Equal(BedCase.Read(id).Expected("hours_to_surface_dry"), log.SurfaceDryHour!.Value, 0.03);
     }
@@ -102,9 +102,9 @@ public sealed class LeafBedTests
         Assert.Equal(Moisture.DryBasis(setup.Leaf.TissueMoistureWetBasis), bed.MeanTissueDryBasis, 1e-12);
     }
 
-    private static WitherLog Run(BedCase bedCase, BedResolution resolution)
+    private static DryingTrace Run(BedCase bedCase, BedResolution resolution)
     {
-        HeldAir air = bedCase.Air();
+        PlenumSchedule air = bedCase.Air();
         return TrialWither.Run(bedCase.Setup(resolution), new(air, air, bedCase.TurnHours, bedCase.TargetDryBasis, 0, 40))!;
     }
 }

@@ -65,8 +65,8 @@ public sealed class MonotoneProperties
 
     private static double? HoursToTarget(AnyBed bed)
     {
-        var night = new Night([bed.Plenum, bed.Plenum]);
-        HeldAir air = HeldAir.Ambient(night);
+        var night = new AmbientForecast([bed.Plenum, bed.Plenum]);
+        PlenumSchedule air = PlenumSchedule.Ambient(night);
         return TrialWither.Run(
             bed.Setup(Resolution), new(air, air, bed.TurnEveryHours, Moisture.DryBasis(bed.TargetWetBasis), 0, HorizonHours))!.TargetHour;
     }

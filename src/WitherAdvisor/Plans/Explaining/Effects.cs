@@ -73,8 +73,8 @@ internal static class Effects
             });
         }
 
-        yield return ("at_sea_level", problem with { Night = problem.Night.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
-        yield return ("if_air_stayed_as_at_loading", problem with { Night = problem.Night.HeldSteadyFrom(problem.Start.Hour) });
+        yield return ("at_sea_level", problem with { Ambient = problem.Ambient.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
+        yield return ("if_air_stayed_as_at_loading", problem with { Ambient = problem.Ambient.HeldSteadyFrom(problem.Start.Hour) });
         yield return ("spread_a_fifth_thinner", problem with { LoadKgPerM2 = problem.LoadKgPerM2 * ThinnerShare });
         if (problem.ReadyByHour is not null)
         {
@@ -85,7 +85,7 @@ internal static class Effects
     /// <summary>Plenum dry bulb that a candidate's main stage holds at an hour.</summary>
     private static double PlenumC(PlanProblem problem, Candidate candidate, double hour)
     {
-        AirState ambient = problem.Night.At(hour);
-        return HeldAir.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
+        AirState ambient = problem.Ambient.At(hour);
+        return PlenumSchedule.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
     }
 }

@@ -15,9 +15,9 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// <summary>Leaf under air this little above the ambient, K, needs no cooling before rolling.</summary>
     public const double WorthCoolingK = 2.5;
 
-    private readonly SaturationTable saturation = new(problem.Night.PressurePa, problem.Night.Hours[0].Formulation);
-    private readonly Dictionary<double, HeldAir> held = [];
-    private readonly HeldAir ambient = HeldAir.Ambient(problem.Night);
+    private readonly SaturationTable saturation = new(problem.Ambient.PressurePa, problem.Ambient.Hours[0].Formulation);
+    private readonly Dictionary<double, PlenumSchedule> held = [];
+    private readonly PlenumSchedule ambient = PlenumSchedule.Ambient(problem.Ambient);
     private readonly int seldomest = Math.Max(Array.FindIndex(TurnIntervals, hours => hours <= problem.Start.InHand?.TurnIntervalHours), 0);
     private int likelyInterval = 3;
 
@@ -29,11 +29,11 @@ internal sealed class CandidateTrial(PlanProblem problem)
     public SaturationTable Saturation => saturation;
 
     /// <summary>Plenum air that holds a difference (K) within the plenum ceiling.</summary>
-    public HeldAir Hold(double differenceK)
+    public PlenumSchedule Hold(double differenceK)
     {
-        if (!held.TryGetValue(differenceK, out HeldAir? air))
+        if (!held.TryGetValue(differenceK, out PlenumSchedule? air))
         {
-            air = HeldAir.ForDifference(problem.Night, differenceK, HardLimits.PlenumCeilingC(problem.Style));
+            air = PlenumSchedule.ForDifference(problem.Ambient, differenceK, HardLimits.PlenumCeilingC(problem.Style));
             held.Add(differenceK, air);
         }
 
@@ -42,8 +42,8 @@ internal sealed class CandidateTrial(PlanProblem problem)
 
     public Candidate Try(double differenceK, double surfaceDifferenceK, double fanShare)
     {
-        HeldAir main = Hold(differenceK);
-        (WitherLog log, int interval) = TurnedAsSeldomAsWillDo(Hold(surfaceDifferenceK), main, fanShare);
+        PlenumSchedule main = Hold(differenceK);
+        (DryingTrace log, int interval) = TurnedAsSeldomAsWillDo(Hold(surfaceDifferenceK), main, fanShare);
         double start = problem.Start.Hour;
         double coolingDelay = CoolingDelayHours(log.TargetHour ?? problem.LongestHours, main);
         double wantedStop = CoolingIsOver(log) ?? (log.TargetHour ?? problem.LongestHours) + coolingDelay;
@@ -65,12 +65,12 @@ internal sealed class CandidateTrial(PlanProblem problem)
     }
 
     /// <summary>The longest interval that holds the spread, no longer than the one in hand, from a guess that the last trial made.</summary>
-    private (WitherLog Log, int Interval) TurnedAsSeldomAsWillDo(HeldAir surface, HeldAir main, double fanShare)
+    private (DryingTrace Log, int Interval) TurnedAsSeldomAsWillDo(PlenumSchedule surface, PlenumSchedule main, double fanShare)
     {
         BedSetup setup = problem.Bed(saturation, BedResolution.Search, fanShare);
         int last = TurnIntervals.Length - 1;
         int at = Math.Max(likelyInterval, seldomest);
-        WitherLog? log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
+        DryingTrace? log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
         if (log is null)
         {
             while (log is null)
@@ -92,7 +92,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
         return (log, TurnIntervals[at]);
     }
 
-    private WitherLog? Run(BedSetup setup, HeldAir surface, HeldAir main, int interval, bool mayBreakOff)
+    private DryingTrace? Run(BedSetup setup, PlenumSchedule surface, PlenumSchedule main, int interval, bool mayBreakOff)
     {
         Simulated++;
         return TrialWither.Run(setup, new(
@@ -105,7 +105,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// When leaf that cools has cooled, near enough to its target: it is not rolled warm for being there a little early, and
     /// the last of the water may hardly go by itself. Null in every other case.
     /// </summary>
-    private double? CoolingIsOver(WitherLog log)
+    private double? CoolingIsOver(DryingTrace log)
     {
         if (problem.Start.Stage != StageKind.Cooling)
         {
@@ -124,7 +124,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// <summary>
     /// How much later the target is reached because the last hours are on ambient air, which dries by its own deficit.
     /// </summary>
-    private double CoolingDelayHours(double hour, HeldAir main)
+    private double CoolingDelayHours(double hour, PlenumSchedule main)
     {
         InletAir heated = main.At(hour);
         InletAir cool = ambient.At(hour);
@@ -148,15 +148,15 @@ internal sealed class CandidateTrial(PlanProblem problem)
 
     private double Deficit(InletAir air) => Math.Max(
         saturation.PressurePa(air.DryBulbC)
-            - problem.Night.PressurePa * air.HumidityRatio / (MoistAir.MolarMassRatio + air.HumidityRatio), 0);
+            - problem.Ambient.PressurePa * air.HumidityRatio / (MoistAir.MolarMassRatio + air.HumidityRatio), 0);
 
-    private double HeatKWhPerM2(HeldAir main, double heatOffHour, double fanShare)
+    private double HeatKWhPerM2(PlenumSchedule main, double heatOffHour, double fanShare)
     {
         double kWh = 0;
         for (double hour = problem.Start.Hour; hour < heatOffHour; hour++)
         {
             double length = Math.Min(heatOffHour - hour, 1);
-            AirState air = problem.Night.At(hour + length / 2);
+            AirState air = problem.Ambient.At(hour + length / 2);
             AirState plenum = air with { DryBulbC = main.At(hour + length / 2).DryBulbC };
             kWh += length * HotAirMix.HeatKW(air, plenum, problem.Trough.AirflowM3PerSM2 * fanShare);
         }

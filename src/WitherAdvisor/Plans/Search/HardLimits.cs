@@ -31,15 +31,15 @@ internal static class HardLimits
         }
 
         if (problem.Start.IsUnderWay
-            && BrokenAt(problem, start, surfaceEndHour, problem.Night.At(start).HygrometricDifferenceK) is { } now)
+            && BrokenAt(problem, start, surfaceEndHour, problem.Ambient.At(start).HygrometricDifferenceK) is { } now)
         {
             return now;
         }
 
-        int last = Math.Min((int)Math.Ceiling(stopHour), problem.Night.LastHour);
+        int last = Math.Min((int)Math.Ceiling(stopHour), problem.Ambient.LastHour);
         for (int hour = (int)Math.Ceiling(start); hour <= last; hour++)
         {
-            if (BrokenAt(problem, hour, surfaceEndHour, problem.Night.HygrometricDifferencesK[hour]) is { } broken)
+            if (BrokenAt(problem, hour, surfaceEndHour, problem.Ambient.HygrometricDifferencesK[hour]) is { } broken)
             {
                 return broken;
             }
@@ -47,14 +47,14 @@ internal static class HardLimits
 
         // The lower ceiling may begin between two whole hours.
         return surfaceEndHour < stopHour
-            ? BrokenAt(problem, surfaceEndHour, surfaceEndHour, problem.Night.At(surfaceEndHour).HygrometricDifferenceK)
+            ? BrokenAt(problem, surfaceEndHour, surfaceEndHour, problem.Ambient.At(surfaceEndHour).HygrometricDifferenceK)
             : null;
     }
 
     private static LimitNotice? BrokenAt(PlanProblem problem, double hour, double surfaceEndHour, double differenceK)
     {
         double ceilingC = PlenumCeilingC(problem.Style);
-        double dryBulbC = problem.Night.At(hour).DryBulbC;
+        double dryBulbC = problem.Ambient.At(hour).DryBulbC;
         if (dryBulbC > ceilingC)
         {
             return new(LimitKind.PlenumDryBulb, ceilingC, dryBulbC);

@@ -19,7 +19,7 @@ internal sealed record PlanProblem(
     Trough Trough,
     WitherStyle Style,
     double HotAirC,
-    Night Night,
+    AmbientForecast Ambient,
     WitherCoefficients Coefficients,
     double ShortestHours,
     double LongestHours,
@@ -27,7 +27,7 @@ internal sealed record PlanProblem(
 {
     /// <summary>For leaf just loaded.</summary>
     public PlanProblem(
-        LeafState leaf, double loadKgPerM2, Trough trough, WitherStyle style, double hotAirC, Night night,
+        LeafState leaf, double loadKgPerM2, Trough trough, WitherStyle style, double hotAirC, AmbientForecast night,
         WitherCoefficients coefficients, double shortestHours, double longestHours, double? readyByHour)
         : this(
             WitherState.AtLoading(leaf), loadKgPerM2, trough, style, hotAirC, night, coefficients, shortestHours, longestHours,
@@ -45,7 +45,7 @@ internal sealed record PlanProblem(
     public double TargetDryBasis => Moisture.DryBasis(Style.TargetMoistureWetBasis);
 
     /// <summary>Whether air meant for wet leaf may still be held.</summary>
-    public bool IsInSurfaceStage => Start.Stage == StageKind.SurfaceDrying && WitherLog.HasSurfaceWater(Start.Bed);
+    public bool IsInSurfaceStage => Start.Stage == StageKind.SurfaceDrying && DryingTrace.HasSurfaceWater(Start.Bed);
 
     /// <summary>Of the water that the wither drives off, the share that is still to go; 1 at loading.</summary>
     public double ShareToGo
@@ -72,7 +72,7 @@ internal sealed record PlanProblem(
     public bool IsReadyNow(double stopHour) => Start.IsUnderWay && stopHour <= Start.Hour && WaterToGo(Start.Bed) <= 0;
 
     public BedSetup Bed(SaturationTable saturation, BedResolution resolution, double fanShare) => new(
-        Start.Bed, DryMassKgPerM2, Trough.AirflowM3PerSM2 * fanShare, Night.PressurePa, saturation, Coefficients,
+        Start.Bed, DryMassKgPerM2, Trough.AirflowM3PerSM2 * fanShare, Ambient.PressurePa, saturation, Coefficients,
         resolution.Layers, resolution.LongestStepS);
 
     private double WaterToGo(BedState bed) => bed.TissueDryBasis.Average() + bed.SurfaceDryBasis.Average() - TargetDryBasis;

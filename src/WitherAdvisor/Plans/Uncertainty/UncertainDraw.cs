@@ -10,7 +10,7 @@ internal readonly record struct UncertainDraw(
     double BoundaryConductance = 0,
     double SurfaceCapacity = 0,
     double Airflow = 0,
-    double HeldAir = 0,
+    double PlenumSchedule = 0,
     double NightAir = 0)
 {
     /// <summary>A point of the lattice. Held air and the night's own share a dimension: an hour has heat or has none.</summary>

@@ -22,10 +22,10 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
     public EnsembleMember Dry(UncertainDraw draw, double stopHour)
     {
         BedSetup setup = Bed(draw);
-        double heldK = draw.HeldAir * UncertainSpreads.HeldAirK;
+        double heldK = draw.PlenumSchedule * UncertainSpreads.HeldAirK;
         double nightK = draw.NightAir * spreads.NightAirK;
-        double horizon = problem.Night.LastHour;
-        WitherLog log = TrialWither.Run(setup, new(
+        double horizon = problem.Ambient.LastHour;
+        DryingTrace log = TrialWither.Run(setup, new(
             trial.Hold(chosen.SurfaceDifferenceK).MissedBy(heldK, nightK),
             trial.Hold(chosen.DifferenceK).MissedBy(heldK, nightK),
             chosen.TurnIntervalHours, problem.TargetDryBasis, stopHour, horizon,

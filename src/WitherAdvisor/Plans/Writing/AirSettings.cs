@@ -8,7 +8,7 @@ internal static class AirSettings
 {
     /// <summary>One setting at the start of each stage and at each whole hour before the stop.</summary>
     public static IReadOnlyList<AirSetting> For(
-        Night night, IReadOnlyList<PlanStage> stages, Func<PlanStage, AirState, AirState> plenum, double hotAirC, double flowM3PerS)
+        AmbientForecast night, IReadOnlyList<PlanStage> stages, Func<PlanStage, AirState, AirState> plenum, double hotAirC, double flowM3PerS)
     {
         var settings = new List<AirSetting>();
         foreach (PlanStage stage in stages)

@@ -52,7 +52,7 @@ internal sealed class PlanWriter
 
         IReadOnlyList<PlanStage> stages = Stages(stop);
         double flow = problem.Trough.AirflowM3PerSM2 * problem.Trough.AreaM2 * chosen.FanShare;
-        IReadOnlyList<AirSetting> settings = AirSettings.For(problem.Night, stages, PlenumFor, problem.HotAirC, flow);
+        IReadOnlyList<AirSetting> settings = AirSettings.For(problem.Ambient, stages, PlenumFor, problem.HotAirC, flow);
         List<double> turns = Turns(stop);
         double withered = problem.DryMassKgPerM2 * (1 + wither.FinalWaterDryBasis);
         return new(
@@ -91,7 +91,7 @@ internal sealed class PlanWriter
         problem.Bed(trial.Saturation, BedResolution.Shown, chosen.FanShare),
         problem.Trough.AreaM2,
         problem.TargetDryBasis,
-        [.. Stages(stop).Select(stage => new HeldStretch(stage.ToHour, AirOf(stage))).DefaultIfEmpty(new(stop, trial.Hold(0)))],
+        [.. Stages(stop).Select(stage => new PlenumStretch(stage.ToHour, AirOf(stage))).DefaultIfEmpty(new(stop, trial.Hold(0)))],
         Turns(stop));
 
     /// <summary>By how much the stop must move, from how fast the leaf dries before cooling, or in it where it cools from the start.</summary>
@@ -145,9 +145,9 @@ internal sealed class PlanWriter
         return turns;
     }
 
-    private HeldAir AirOf(PlanStage stage) => trial.Hold(stage.WantedHygrometricDifferenceK ?? 0);
+    private PlenumSchedule AirOf(PlanStage stage) => trial.Hold(stage.WantedHygrometricDifferenceK ?? 0);
 
-    private AirState PlenumFor(PlanStage stage, AirState ambient) => HeldAir.PlenumForDifference(
+    private AirState PlenumFor(PlanStage stage, AirState ambient) => PlenumSchedule.PlenumForDifference(
         ambient, stage.WantedHygrometricDifferenceK ?? 0, HardLimits.PlenumCeilingC(problem.Style));
 
     /// <summary>That of the ambient air where leaf is ready now and nothing is set.</summary>
@@ -155,7 +155,7 @@ internal sealed class PlanWriter
     {
         if (settings.Count == 0)
         {
-            return problem.Night.At(problem.Start.Hour).HygrometricDifferenceK;
+            return problem.Ambient.At(problem.Start.Hour).HygrometricDifferenceK;
         }
 
         var heated = settings.Where(s => s.Stage != StageKind.Cooling).ToList();

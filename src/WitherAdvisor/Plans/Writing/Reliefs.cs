@@ -62,7 +62,7 @@ internal static class Reliefs
         {
             PlanProblem later = problem with
             {
-                Night = problem.Night.From(hour),
+                Ambient = problem.Ambient.From(hour),
                 ShortestHours = problem.ShortestHours - hour,
                 LongestHours = problem.LongestHours - hour,
                 ReadyByHour = problem.ReadyByHour - hour,

@@ -44,12 +44,12 @@ public static class AnyProblem
             PlenumCeilingC = plenum,
         };
 
-    private static Gen<Night> Nights =>
+    private static Gen<AmbientForecast> Nights =>
         from meanC in AnyAir.Between(5, 36)
         from swingK in AnyAir.Between(0, 8)
         from humidity in AnyAir.Between(0.2, 1)
         from elevationM in AnyAir.Between(0, 2_500)
-        select new Night([.. Enumerable.Range(0, 33).Select(hour => Hour(meanC, swingK, humidity, elevationM, hour))]);
+        select new AmbientForecast([.. Enumerable.Range(0, 33).Select(hour => Hour(meanC, swingK, humidity, elevationM, hour))]);
 
     private static AirState Hour(double meanC, double swingK, double humidity, double elevationM, int hour)
     {

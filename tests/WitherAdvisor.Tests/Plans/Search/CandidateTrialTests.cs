@@ -19,7 +19,7 @@ public sealed class CandidateTrialTests
 
         double heatKWh = Integral(candidate.HeatOffHour, hour =>
         {
-            AirState ambient = problem.Night.At(hour);
+            AirState ambient = problem.Ambient.At(hour);
             AirState plenum = ambient with { DryBulbC = trial.Hold(7.2).At(hour).DryBulbC };
             return HotAirMix.HeatKW(ambient, plenum, problem.Trough.AirflowM3PerSM2 * fanShare);
         });

@@ -13,7 +13,7 @@ public sealed class FoggyAirTests
 {
     private const double PressurePa = 99_022;
 
-    private static readonly Night Plunging = new(
+    private static readonly AmbientForecast Plunging = new(
     [
         new AirState(0.092, 0.0028288, PressurePa),
         .. Enumerable.Repeat(new AirState(-32.763, 0.00013172, PressurePa), 25),

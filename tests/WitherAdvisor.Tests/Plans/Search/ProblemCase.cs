@@ -10,5 +10,5 @@ public sealed class ProblemCase
 
     internal PlanProblem Problem { get; }
 
-    public override string ToString() => $"{Problem} air {Problem.Night.At(0)} to {Problem.Night.At(12)}";
+    public override string ToString() => $"{Problem} air {Problem.Ambient.At(0)} to {Problem.Ambient.At(12)}";
 }

@@ -41,9 +41,9 @@ internal sealed class UnderWay
     {
         IReadOnlyList<double> turned = [.. Written.Plan.TurnHours.Where(turn => turn < hour)];
         BedSetup setup = Problem.Bed(Trial.Saturation, BedResolution.Shown, Chosen.FanShare);
-        IReadOnlyList<HeldStretch> held =
+        IReadOnlyList<PlenumStretch> held =
         [
-            .. Written.Plan.Stages.Where(stage => stage.FromHour < hour).Select(stage => new HeldStretch(
+            .. Written.Plan.Stages.Where(stage => stage.FromHour < hour).Select(stage => new PlenumStretch(
                 Math.Min(stage.ToHour, hour), Trial.Hold(stage.WantedHygrometricDifferenceK ?? 0))),
         ];
         BedState bed = FixedWither.Run(setup, Problem.Trough.AreaM2, Problem.TargetDryBasis, held, turned).FinalState;

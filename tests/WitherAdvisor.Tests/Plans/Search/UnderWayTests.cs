@@ -162,7 +162,7 @@ public sealed class UnderWayTests
     private static PlanProblem Problem(AdviceRequest request)
     {
         PlanBasis basis = PlanBasis.Of(request);
-        return basis.Problem(request, basis.Ahead.Night!);
+        return basis.Problem(request, basis.Ahead.Ambient!);
     }
 
     private static FsCheck.Rnd SameEachTime() => new(20_261_127UL, 7UL);

@@ -27,14 +27,14 @@ public sealed class ForetoldTests
     [Theory]
     [MemberData(nameof(ReadAndLeft))]
     public void Only_what_nobody_read_is_left_of_what_was_foretold(WeatherReading read, WeatherReading left) =>
-        Assert.Equal([left], ForetoldWhereUnread.Of([read], [], [Whole]));
+        Assert.Equal([left], GapFilling.Of([read], [], [Whole]));
 
     [Fact]
     public void Readings_need_not_come_in_order()
     {
         WeatherReading[] read = [.. new[] { 9, 5, 1, 8, 3 }.Select(hour => Nothing with { Time = InventedDays.At(hour), WindMPerS = 1 })];
 
-        Assert.All(read, reading => Assert.Null(Assert.Single(ForetoldWhereUnread.Of(read, [], [Whole with { Time = reading.Time }])).WindMPerS));
+        Assert.All(read, reading => Assert.Null(Assert.Single(GapFilling.Of(read, [], [Whole with { Time = reading.Time }])).WindMPerS));
     }
 
     public static TheoryData<int, WeatherReading> Origins => new()

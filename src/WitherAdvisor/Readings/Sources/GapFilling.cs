@@ -2,7 +2,7 @@
 namespace WitherAdvisor.Readings.Sources;
 
 /// <summary>What was foretold, without the values that somebody read.</summary>
-internal static class ForetoldWhereUnread
+internal static class GapFilling
 {
     /// <summary>
     /// Value by value: what was read less than an hour away is left out, and so is rain that a gauge tells of.

@@ -9,14 +9,14 @@ namespace WitherAdvisor.Review;
 /// <summary>Each value of each hour with how it came to be known.</summary>
 /// <param name="read">Only what was read.</param>
 /// <param name="told">The same hours, with what was foretold where nobody read.</param>
-internal sealed class ToldHours(HourlySeries read, HourlySeries told)
+internal sealed class KnownHours(HourlySeries read, HourlySeries told)
 {
     public HourGrid Grid => told.Grid;
 
     /// <summary>Of weather made one, on a grid.</summary>
-    public static ToldHours On(HourGrid grid, ComposedWeather weather, Site site)
+    public static KnownHours On(HourGrid grid, ComposedWeather weather, Site site)
     {
-        IReadOnlyList<WeatherReading> foretold = ForetoldWhereUnread.Of(weather.Weather, weather.RainTotals, weather.Forecast);
+        IReadOnlyList<WeatherReading> foretold = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
         return new(
             HourlySeries.On(grid, weather.Weather, weather.RainTotals, site.PressurePa),
             HourlySeries.On(grid, [.. foretold, .. weather.Weather], weather.RainTotals, site.PressurePa));

@@ -7,17 +7,17 @@ using WitherAdvisor.Sites;
 namespace WitherAdvisor.Ambient;
 
 /// <summary>The ambient air of the coming hours, from what is foretold, else from what was read.</summary>
-/// <param name="Night">Null where no air is known at all.</param>
+/// <param name="Ambient">Null where no air is known at all.</param>
 /// <param name="Assumptions">What was not known and what was taken in its place.</param>
 /// <param name="Foretold">Whether every hour was known.</param>
-internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assumptions, bool Foretold)
+internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Assumption> Assumptions, bool Foretold)
 {
     private const int DaysToLookBack = 2;
     private const int HoursADay = 24;
 
     /// <summary>Air by the hour from loading, to a number of hours after it.</summary>
-    public static NightAhead Of(
-        Site site, DateTimeOffset loadedAt, IReadOnlyList<WeatherReading> readings, MovedForecast forecast, double hours)
+    public static ForecastAhead Of(
+        Site site, DateTimeOffset loadedAt, IReadOnlyList<WeatherReading> readings, BiasCorrectedForecast forecast, double hours)
     {
         // Where both are known for an instant, what was read wins: it stands last.
         HourlySeries series = HourlySeries.Between(
@@ -31,7 +31,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int unknown = air.Count(state => state is null);
         if (unknown == 0)
         {
-            return new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast)], true);
+            return new(new AmbientForecast([.. air.Select(state => state!.Value)]), [.. Said(forecast)], true);
         }
 
         int fromDayBefore = FillFromDayBefore(air, series, loadedAt);
@@ -39,7 +39,7 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         int held = Hold(air, last);
         return air[0] is null
             ? new(null, [], false)
-            : new(new Night([.. air.Select(state => state!.Value)]), [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)], false);
+            : new(new AmbientForecast([.. air.Select(state => state!.Value)]), [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)], false);
     }
 
     private static int FillFromDayBefore(AirState?[] air, HourlySeries series, DateTimeOffset loadedAt)
@@ -85,11 +85,11 @@ internal sealed record NightAhead(Night? Night, IReadOnlyList<Assumption> Assump
         return held;
     }
 
-    private static IEnumerable<Assumption> Said(MovedForecast moved)
+    private static IEnumerable<Assumption> Said(BiasCorrectedForecast moved)
     {
         if (moved.IsMoved)
         {
-            yield return new Assumption.ForecastMoved(moved.DryBulbK, moved.DewPointK, MovedForecast.HalvesInH);
+            yield return new Assumption.ForecastMoved(moved.DryBulbK, moved.DewPointK, BiasCorrectedForecast.HalvesInH);
         }
     }
 }

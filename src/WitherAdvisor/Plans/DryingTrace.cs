@@ -3,7 +3,7 @@ using WitherAdvisor.Bed;
 namespace WitherAdvisor.Plans;
 
 /// <summary>What happens to a bed as it dries: when it reaches its target, when its surface is dry, how far its layers part.</summary>
-internal sealed class WitherLog
+internal sealed class DryingTrace
 {
     /// <summary>Surface water counts as gone when under this share of its start is left.</summary>
     private const double SurfaceDryShare = 0.01;
@@ -14,7 +14,7 @@ internal sealed class WitherLog
     private readonly double surfaceDryAt;
     private double lastSurface;
 
-    public WitherLog(LeafBed bed, double targetDryBasis, BedState start)
+    public DryingTrace(LeafBed bed, double targetDryBasis, BedState start)
     {
         hours = [start.Hour];
         this.targetDryBasis = targetDryBasis;

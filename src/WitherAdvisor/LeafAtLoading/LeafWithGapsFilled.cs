@@ -7,7 +7,7 @@ using WitherAdvisor.Spells;
 namespace WitherAdvisor.LeafAtLoading;
 
 /// <summary>What the weather did to the leaf, where some of it was foretold and never read.</summary>
-internal static class LeafPartlyForetold
+internal static class LeafWithGapsFilled
 {
     /// <summary>Chance that a forecast tells of its hours no more than a hole would (from memory: rain of single hours on hills).</summary>
     private const double ChanceOfNoWorth = 0.25;

@@ -1,4 +1,4 @@
 namespace WitherAdvisor.Ambient;
 
 /// <summary>Plenum air held to an hour from loading.</summary>
-internal sealed record HeldStretch(double ToHour, HeldAir Air);
+internal sealed record PlenumStretch(double ToHour, PlenumSchedule Air);

@@ -10,7 +10,7 @@ namespace WitherAdvisor.Readings.Sources;
 /// <param name="Readings">What is foretold; moved from the last reading on.</param>
 /// <param name="DryBulbK">By how much at the time of that reading, K; 0 where forecast and reading agree.</param>
 /// <param name="DewPointK">The same of the dew point, K.</param>
-internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, double DryBulbK, double DewPointK)
+internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readings, double DryBulbK, double DewPointK)
 {
     /// <summary>Hours in which half of the move wears off (from memory).</summary>
     public const double HalvesInH = 4;
@@ -25,7 +25,7 @@ internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, dou
     private const double MovedForH = 24;
 
     /// <summary>Nothing is foretold.</summary>
-    public static MovedForecast None { get; } = new([], 0, 0);
+    public static BiasCorrectedForecast None { get; } = new([], 0, 0);
 
     /// <summary>Whether reading and forecast disagree.</summary>
     public bool IsMoved => DryBulbK != 0 || DewPointK != 0;
@@ -34,7 +34,7 @@ internal sealed record MovedForecast(IReadOnlyList<WeatherReading> Readings, dou
     /// <param name="readings">The last of them that tells the air counts, where it was read from 3 h before loading on.</param>
     /// <param name="forecast">All that was foretold, of hours that somebody read too.</param>
     /// <param name="unread">What of it is to be moved.</param>
-    public static MovedForecast Of(
+    public static BiasCorrectedForecast Of(
         IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast, IReadOnlyList<WeatherReading> unread,
         DateTimeOffset loadedAt, double sitePressurePa)
     {

@@ -13,7 +13,7 @@ using Xunit;
 namespace WitherAdvisor.Tests.Readings.Sources;
 
 /// <summary>The two bulbs at the trough against the forecast for the cell of the map that it lies in.</summary>
-public sealed class MovedForecastTests
+public sealed class BiasCorrectedForecastTests
 {
     private const double PressurePa = MadeProblem.PressurePa;
 
@@ -28,7 +28,7 @@ public sealed class MovedForecastTests
     public void Forecast_and_reading_agree_within_half_a_degree_and_what_is_beyond_moves_the_forecast(
         double dryBulbC, double dewPointC, double dryBulbK, double dewPointK)
     {
-        MovedForecast moved = Moved([Read(0, dryBulbC, dewPointC)], Steady(-1, 30));
+        BiasCorrectedForecast moved = Moved([Read(0, dryBulbC, dewPointC)], Steady(-1, 30));
 
         Assert.Equal(dryBulbK, moved.DryBulbK, 1e-6);
         Assert.Equal(dewPointK, moved.DewPointK, 1e-6);
@@ -38,7 +38,7 @@ public sealed class MovedForecastTests
     [Fact]
     public void The_move_wears_off_by_half_in_four_hours_and_is_gone_after_a_day()
     {
-        MovedForecast moved = Moved([Read(0, 22.5, 18.5)], Steady(-1, 30));
+        BiasCorrectedForecast moved = Moved([Read(0, 22.5, 18.5)], Steady(-1, 30));
 
         Assert.Equal([(4, 20.0, 16.0), (8, 19.0, 15.0), (12, 18.5, 14.5), (28, 18.0, 14.0)], At(moved, 4, 8, 12, 28));
     }
@@ -73,7 +73,7 @@ public sealed class MovedForecastTests
     [InlineData(2, true)] // read while the wither runs
     public void The_last_reading_counts_from_three_hours_before_loading_on(double hour, bool moves)
     {
-        MovedForecast moved = Moved([Read(-20, 40, 20), Read(hour, 22.5, 14)], Steady(hour - 0.5, 40));
+        BiasCorrectedForecast moved = Moved([Read(-20, 40, 20), Read(hour, 22.5, 14)], Steady(hour - 0.5, 40));
 
         Assert.Equal(moves ? 4.0 : 0, moved.DryBulbK, 1e-6);
     }
@@ -81,7 +81,7 @@ public sealed class MovedForecastTests
     [Fact]
     public void Moved_air_is_never_more_than_saturated()
     {
-        MovedForecast moved = Moved([Read(0, 15, 14)], [Read(-1, 20, 14), Read(2, 20, 14), .. Enumerable.Range(3, 20).Select(hour => Read(hour, 15, 14.9))]);
+        BiasCorrectedForecast moved = Moved([Read(0, 15, 14)], [Read(-1, 20, 14), Read(2, 20, 14), .. Enumerable.Range(3, 20).Select(hour => Read(hour, 15, 14.9))]);
 
         Assert.All(moved.Readings, reading => Assert.True(reading.DewPointC <= reading.DryBulbC));
         Assert.Contains(moved.Readings, reading => reading.DewPointC == reading.DryBulbC);
@@ -93,7 +93,7 @@ public sealed class MovedForecastTests
         double humidity = AirState.FromDewPoint(18, 14, PressurePa).RelativeHumidity;
         IReadOnlyList<WeatherReading> foretold = [.. Steady(-1, 30).Select(reading => reading with { DewPointC = null, RelativeHumidity = humidity, WindMPerS = 3 })];
 
-        MovedForecast moved = Moved([Read(0, 22.5, 18.5)], foretold);
+        BiasCorrectedForecast moved = Moved([Read(0, 22.5, 18.5)], foretold);
 
         Assert.Equal((20.0, 16.0), (Math.Round(moved.Readings[5].DryBulbC!.Value, 6), Math.Round(moved.Readings[5].DewPointC!.Value, 6)));
         Assert.Null(moved.Readings[5].RelativeHumidity);
@@ -131,7 +131,7 @@ public sealed class MovedForecastTests
             []);
         PlanBasis basis = PlanBasis.Of(Request(loadedAt, weather));
 
-        Night night = basis.Ahead.Night!;
+        AmbientForecast night = basis.Ahead.Ambient!;
         Assert.Equal(21, night.Hours[0].DryBulbC, 1e-9);
         Assert.Equal(20, night.Hours[0].DewPointC, 1e-3);
         Assert.InRange(night.Hours[4].DryBulbC, 19.1, 19.4);
@@ -145,10 +145,10 @@ public sealed class MovedForecastTests
         InventedDays.Site, new Trough(40), new Batch(new LeafLabel("Invented", "7", null, null, null), InventedDays.At(8), InventedDays.At(15), loadedAt, 1100),
         weather.Weather, weather.RainTotals, weather.ForecastToCompare, new WitherCoefficients());
 
-    private static MovedForecast Moved(IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast) =>
-        MovedForecast.Of(readings, forecast, forecast, LoadedAt, PressurePa);
+    private static BiasCorrectedForecast Moved(IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast) =>
+        BiasCorrectedForecast.Of(readings, forecast, forecast, LoadedAt, PressurePa);
 
-    private static (int Hour, double DryBulbC, double DewPointC)[] At(MovedForecast moved, params int[] hours) =>
+    private static (int Hour, double DryBulbC, double DewPointC)[] At(BiasCorrectedForecast moved, params int[] hours) =>
         [.. hours.Select(hour => moved.Readings.Single(reading => reading.Time == LoadedAt.AddHours(hour)))
             .Select((reading, at) => (hours[at], Math.Round(reading.DryBulbC!.Value, 6), Math.Round(reading.DewPointC!.Value, 6)))];
 

@@ -11,7 +11,7 @@ using Xunit;
 namespace WitherAdvisor.Tests.Ambient;
 
 /// <summary>The air of the coming hours: foretold, else that of the day before, else the last that is known.</summary>
-public sealed class NightAheadTests
+public sealed class ForecastAheadTests
 {
     private const double Hours = 10;
 
@@ -20,7 +20,7 @@ public sealed class NightAheadTests
     [Fact]
     public void A_night_that_is_foretold_to_its_end_leaves_nothing_to_say()
     {
-        NightAhead ahead = Ahead([], Air(0, 12));
+        ForecastAhead ahead = Ahead([], Air(0, 12));
 
         Assert.True(ahead.Foretold);
         Assert.Empty(ahead.Assumptions);
@@ -29,18 +29,18 @@ public sealed class NightAheadTests
     [Fact]
     public void Of_no_air_at_all_comes_no_night()
     {
-        NightAhead ahead = Ahead([], []);
+        ForecastAhead ahead = Ahead([], []);
 
-        Assert.Null(ahead.Night);
+        Assert.Null(ahead.Ambient);
         Assert.False(ahead.Foretold);
     }
 
     [Fact]
     public void The_same_hour_of_the_day_before_stands_in_and_is_counted()
     {
-        NightAhead ahead = Ahead(Air(-24, 0), []);
+        ForecastAhead ahead = Ahead(Air(-24, 0), []);
 
-        Assert.Equal(InventedDays.Ordinary.Between(-8, -8, _ => 0).Single().DryBulbC!.Value, ahead.Night!.Hours[3].DryBulbC, 1e-9);
+        Assert.Equal(InventedDays.Ordinary.Between(-8, -8, _ => 0).Single().DryBulbC!.Value, ahead.Ambient!.Hours[3].DryBulbC, 1e-9);
         Assert.False(ahead.Foretold);
         Assert.Equal([new Assumption.AirNotForetold(11, 12, 11, 0)], ahead.Assumptions);
     }
@@ -48,20 +48,20 @@ public sealed class NightAheadTests
     [Fact]
     public void One_reading_alone_is_held_all_night()
     {
-        NightAhead ahead = Ahead(Air(0, 0), []);
+        ForecastAhead ahead = Ahead(Air(0, 0), []);
 
-        Assert.All(ahead.Night!.Hours, air => Assert.Equal(ahead.Night.Hours[0], air));
+        Assert.All(ahead.Ambient!.Hours, air => Assert.Equal(ahead.Ambient.Hours[0], air));
         Assert.Equal([new Assumption.AirNotForetold(11, 12, 0, 11)], ahead.Assumptions);
     }
 
     [Fact]
     public void Air_read_before_loading_is_held_until_the_forecast_begins()
     {
-        NightAhead ahead = Ahead(Air(-5, -5), Air(5, 12));
+        ForecastAhead ahead = Ahead(Air(-5, -5), Air(5, 12));
 
         double read = InventedDays.Ordinary.Between(8, 8, _ => 0).Single().DryBulbC!.Value;
-        Assert.All(Enumerable.Range(0, 5), hour => Assert.Equal(read, ahead.Night!.Hours[hour].DryBulbC, 1e-9));
-        Assert.NotEqual(read, ahead.Night!.Hours[5].DryBulbC, 0.5);
+        Assert.All(Enumerable.Range(0, 5), hour => Assert.Equal(read, ahead.Ambient!.Hours[hour].DryBulbC, 1e-9));
+        Assert.NotEqual(read, ahead.Ambient!.Hours[5].DryBulbC, 0.5);
     }
 
     [Fact]
@@ -76,15 +76,15 @@ public sealed class NightAheadTests
     [Fact]
     public void Past_the_last_hour_its_air_stays()
     {
-        Night night = Ahead([], Air(0, 12)).Night!;
+        AmbientForecast night = Ahead([], Air(0, 12)).Ambient!;
 
         Assert.Equal(night.Hours[^1], night.At(1_000));
         Assert.Equal(night.Hours.Count - 1, night.LastHour);
         Assert.Equal(night.Hours[^1], Assert.Single(night.From(1_000).Hours));
     }
 
-    private static NightAhead Ahead(IReadOnlyList<WeatherReading> read, IReadOnlyList<WeatherReading> foretold) =>
-        NightAhead.Of(InventedDays.Site, LoadedAt, read, new(foretold, 0, 0), Hours);
+    private static ForecastAhead Ahead(IReadOnlyList<WeatherReading> read, IReadOnlyList<WeatherReading> foretold) =>
+        ForecastAhead.Of(InventedDays.Site, LoadedAt, read, new(foretold, 0, 0), Hours);
 
     /// <summary>A reading each hour between two hours from loading.</summary>
     private static List<WeatherReading> Air(int from, int to) => [.. InventedDays.Ordinary.Between(13 + from, 13 + to, _ => 0)];

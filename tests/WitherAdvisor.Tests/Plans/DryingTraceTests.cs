@@ -6,7 +6,7 @@ using Xunit;
 
 namespace WitherAdvisor.Tests.Plans;
 
-public sealed class WitherLogTests
+public sealed class DryingTraceTests
 {
     [Fact]
     public void Leaf_that_is_ready_as_it_comes_is_ready_at_once()
@@ -15,8 +15,8 @@ public sealed class WitherLogTests
         LeafBed bed = new(problem.Bed(new CandidateTrial(problem).Saturation, BedResolution.Search, 1));
         double water = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
 
-        Assert.Equal(0, new WitherLog(bed, water + 0.1, problem.Start.Bed).TargetHour);
-        Assert.Null(new WitherLog(bed, water - 0.1, problem.Start.Bed).TargetHour);
-        Assert.Equal(water, new WitherLog(bed, 1, problem.Start.Bed).WaterDryBasis(3), 1e-12);
+        Assert.Equal(0, new DryingTrace(bed, water + 0.1, problem.Start.Bed).TargetHour);
+        Assert.Null(new DryingTrace(bed, water - 0.1, problem.Start.Bed).TargetHour);
+        Assert.Equal(water, new DryingTrace(bed, 1, problem.Start.Bed).WaterDryBasis(3), 1e-12);
     }
 }

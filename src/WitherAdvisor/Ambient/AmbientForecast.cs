@@ -3,11 +3,11 @@ using WitherAdvisor.Air;
 namespace WitherAdvisor.Ambient;
 
 /// <summary>Ambient air by the hour from loading on, for as long as a wither may last.</summary>
-internal sealed class Night
+internal sealed class AmbientForecast
 {
     private readonly AirState[] hours;
 
-    public Night(AirState[] hours)
+    public AmbientForecast(AirState[] hours)
     {
         this.hours = hours;
         HygrometricDifferencesK = Array.ConvertAll(hours, air => air.HygrometricDifferenceK);
@@ -37,13 +37,13 @@ internal sealed class Night
     }
 
     /// <summary>The same night seen by a batch loaded some whole hours later.</summary>
-    public Night From(int hour) => new(hours[Math.Min(hour, LastHour)..]);
+    public AmbientForecast From(int hour) => new(hours[Math.Min(hour, LastHour)..]);
 
     /// <summary>The air of one hour from loading held all night.</summary>
-    public Night HeldSteadyFrom(double hour) => new(Array.ConvertAll(hours, _ => At(hour)));
+    public AmbientForecast HeldSteadyFrom(double hour) => new(Array.ConvertAll(hours, _ => At(hour)));
 
     /// <summary>The same dry bulb and relative humidity at another pressure (Pa).</summary>
-    public Night AtPressure(double pressurePa) => new(Array.ConvertAll(
+    public AmbientForecast AtPressure(double pressurePa) => new(Array.ConvertAll(
         hours,
         air => AirState.FromRelativeHumidity(air.DryBulbC, air.RelativeHumidity, pressurePa, air.Formulation)));
 }
