@@ -6,7 +6,7 @@ namespace WitherAdvisor;
 /// </summary>
 internal static class Patience
 {
-    public const int Milliseconds = 10 * 60 * 1_000;
+    public const int Milliseconds = 5 * 60 * 1_000;
 
     public static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(Milliseconds);
 }
