@@ -28,8 +28,6 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
 
     private const int LongestName = 80;
 
-    
-
     /// <summary>What an untouched form holds: loaded now, plucked today.</summary>
     public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
     {
