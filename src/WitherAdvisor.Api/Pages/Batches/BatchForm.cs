@@ -29,7 +29,8 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
     private const int LongestName = 80;
 
     /// <summary>What an untouched form holds: loaded now, plucked today.</summary>
-    public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
+    public static IReadOnlyDictionary<string, string> Fresh(
+        WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
     {
         [Trough] = troughId ?? "",
         [TimeFields.Date(LoadedAt)] = clock.DateField(now),
