@@ -88,7 +88,16 @@ internal sealed class SqliteRecalibrations(SqliteDatabase database) : IRecalibra
 
     public Task<bool> End(
         string id, DateTimeOffset at, RecalibrationStatus how, RecalibrationFailure? failure = null, CancellationToken cancel = default) =>
-        Change(EndSql, new { id, how = StoredWord.Of(how), failure = failure is null ? null : RecalibrationFailureJson.Write(failure), atMs = at.ToUnixTimeMilliseconds() }, cancel);
+        Change(
+            EndSql,
+            new
+            {
+                id,
+                how = StoredWord.Of(how),
+                failure = failure is null ? null : RecalibrationFailureJson.Write(failure),
+                atMs = at.ToUnixTimeMilliseconds(),
+            },
+            cancel);
 
     public Task<int> InterruptRunning(DateTimeOffset at, CancellationToken cancel = default) => database.Write(
         owner: "site of a recalibration",

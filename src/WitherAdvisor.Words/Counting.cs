@@ -31,7 +31,7 @@ internal sealed class Counting
     {
         (_, >= 11 and <= 14) => 2,
         (1, _) => 0,
-        (>= 2 and <= 4, _) => 1,
+        (2 or 3 or 4, _) => 1,
         _ => 2,
     };
 }

@@ -15,6 +15,7 @@ internal static class EnumKeys
     private static class Cache<T>
         where T : struct, Enum
     {
-        public static readonly FrozenDictionary<T, string> Keys = Enum.GetValues<T>().ToFrozenDictionary(member => member, member => OfMember(typeof(T), member));
+        public static readonly FrozenDictionary<T, string> Keys =
+            Enum.GetValues<T>().ToFrozenDictionary(member => member, member => OfMember(typeof(T), member));
     }
 }

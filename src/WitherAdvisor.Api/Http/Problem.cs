@@ -10,14 +10,14 @@ internal static class Problem
 
     public static ProblemResult InvalidInput(
         IReadOnlyCollection<FieldError> errors, IReadOnlyList<ProblemWarning>? warnings = null) => new(new()
-    {
-        Type = Urn("invalid-input"),
-        Title = "The request does not fit.",
-        Status = StatusCodes.Status400BadRequest,
-        Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
-        Errors = [.. errors.Take(MostErrorsShown)],
-        Warnings = warnings is { Count: > 0 } ? warnings : null,
-    });
+        {
+            Type = Urn("invalid-input"),
+            Title = "The request does not fit.",
+            Status = StatusCodes.Status400BadRequest,
+            Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
+            Errors = [.. errors.Take(MostErrorsShown)],
+            Warnings = warnings is { Count: > 0 } ? warnings : null,
+        });
 
     public static ProblemResult InvalidInput(FieldError error) => InvalidInput([error]);
 
@@ -40,7 +40,10 @@ internal static class Problem
         Named(
             "unusual-outcome", "This looks odd; nothing was kept.", StatusCodes.Status409Conflict,
             $"Correct it or send it again with these codes in confirm: {string.Join(", ", warnings.Select(warning => warning.Code).Distinct())}.")
-        with { Warnings = warnings });
+        with
+        {
+            Warnings = warnings,
+        });
 
     public static ProblemResult TooLarge(int mostBytes) =>
         new(Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes."));

@@ -8,7 +8,7 @@ namespace WitherAdvisor.Api.ModelCard;
 /// <summary>An invented batch that shows what matters most in its weather.</summary>
 /// <param name="Id">As the invented estate names it.</param>
 /// <param name="Title">For people.</param>
-/// <param name="Sensitivity">From the model, by the recipe of any advice.</param>
+/// <param name="Sensitivity">From the model, reckoned as for any advice.</param>
 internal sealed record CardBatch(string Id, string Title, Sensitivity Sensitivity)
 {
     /// <summary>One of rain, one of a dry windy spell.</summary>

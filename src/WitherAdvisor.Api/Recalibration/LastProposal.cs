@@ -22,5 +22,9 @@ internal sealed class LastProposal(IRecalibrationStore jobs, ICoefficientStore c
     public async Task<NextMeasurementsAnswer> NextMeasurements(string siteId, CancellationToken cancel) =>
         await Of(siteId, cancel) is { } last
             ? new() { Set = last.Job.ProposalName, Measurements = last.Report.NextMeasurements }
-            : new() { Set = null, Measurements = [.. SiteRecalibration.Run([], new(), cancellation: cancel).Report.NextMeasurements.Select(ReportMapping.ToAnswer)] };
+            : new()
+            {
+                Set = null,
+                Measurements = [.. SiteRecalibration.Run([], new(), cancellation: cancel).Report.NextMeasurements.Select(ReportMapping.ToAnswer)],
+            };
 }

@@ -29,11 +29,11 @@ internal static class RecalibrationMapping
 
     public static CoefficientSetsAnswer ToAnswer(
         IReadOnlyList<StoredCoefficientSet> sets, IReadOnlyList<StoredAdoption> adoptions, SiteClock clock) => new()
-    {
-        Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? SiteSet.DefaultsName : SiteSet.DefaultsName,
-        Sets = [.. sets.Select(set => ToAnswer(set, clock)), OfDefaults()],
-        Adoptions = [.. adoptions.Select(adoption => ToAnswer(adoption, clock))],
-    };
+        {
+            Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? SiteSet.DefaultsName : SiteSet.DefaultsName,
+            Sets = [.. sets.Select(set => ToAnswer(set, clock)), OfDefaults()],
+            Adoptions = [.. adoptions.Select(adoption => ToAnswer(adoption, clock))],
+        };
 
     public static CoefficientSetAnswer ToAnswer(StoredCoefficientSet set, SiteClock clock)
     {

@@ -55,7 +55,11 @@ public static class SiteRecalibration
         Tell(progress, HeldOutFittedAt, "reporting");
         var asking = new NextQuestions(learned, occasions, settings);
         WitherCoefficients proposed = enough
-            ? learned.Set(settings.Prior) with { SetName = settings.ProposedName, Spreads = LearnedSpreads.Of(learned, occasions, asking.ReadyGradients, settings.Prior) }
+            ? learned.Set(settings.Prior) with
+            {
+                SetName = settings.ProposedName,
+                Spreads = LearnedSpreads.Of(learned, occasions, asking.ReadyGradients, settings.Prior),
+            }
             : settings.Prior with { SetName = settings.ProposedName };
         RecalibrationReport report = ReportWriter.Write(gathered, learned, proposed, current, settings, holdOut, asking, parallel);
         Tell(progress, 1, "done");

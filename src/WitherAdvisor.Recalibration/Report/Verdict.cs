@@ -15,7 +15,13 @@ public sealed record Verdict(VerdictKind Kind, double? ErrorReduction, int? Fewe
         }
 
         // All four are told, so all four have to be known.
-        if (holdOut is not { Proposed.MeanAbsoluteHours: { } proposed, Current.MeanAbsoluteHours: { } current, ProposedSiteAlone.MeanAbsoluteHours: not null, Averages.MeanAbsoluteHours: not null })
+        if (holdOut is not
+            {
+                Proposed.MeanAbsoluteHours: { } proposed,
+                Current.MeanAbsoluteHours: { } current,
+                ProposedSiteAlone.MeanAbsoluteHours: not null,
+                Averages.MeanAbsoluteHours: not null,
+            })
         {
             return new(VerdictKind.TooFewOutcomes, null);
         }

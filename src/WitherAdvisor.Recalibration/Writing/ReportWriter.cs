@@ -28,7 +28,10 @@ internal static class ReportWriter
         return new(
             gathered.Occasions.Count,
             gathered.LeftOut,
-            [.. residuals.Where(one => one.ChanceSound < Doubtful).Select(one => new DoubtfulOutcome(one.Id, one.ChanceSound)).OrderBy(one => one.ChanceSound).ThenBy(one => one.Id, StringComparer.Ordinal)],
+            [
+                .. residuals.Where(one => one.ChanceSound < Doubtful).Select(one => new DoubtfulOutcome(one.Id, one.ChanceSound))
+                    .OrderBy(one => one.ChanceSound).ThenBy(one => one.Id, StringComparer.Ordinal),
+            ],
             CoefficientTables.Coefficients(learned, proposed, current, settings.Prior),
             CoefficientTables.Correlations(learned),
             CoefficientTables.Groups(learned, gathered.Occasions, proposed),

@@ -39,7 +39,10 @@ internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Ass
         int held = Hold(air, last);
         return air[0] is null
             ? new(null, [], false)
-            : new(new AmbientForecast([.. air.Select(state => state!.Value)]), [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)], false);
+            : new(
+                new AmbientForecast([.. air.Select(state => state!.Value)]),
+                [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)],
+                false);
     }
 
     private static int FillFromDayBefore(AirState?[] air, HourlySeries series, DateTimeOffset loadedAt)

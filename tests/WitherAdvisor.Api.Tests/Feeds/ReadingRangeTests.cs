@@ -23,7 +23,15 @@ public sealed class ReadingRangeTests
     {
         ReadingInput sent = new()
         {
-            Time = At, DryBulbC = 20, DewPointC = 15, WetBulbC = 17, RelativeHumidityPercent = 73, RainMm = 1.5, WindMPerS = 2, StationPressureHpa = 850, ShortwaveWPerM2 = 400,
+            Time = At,
+            DryBulbC = 20,
+            DewPointC = 15,
+            WetBulbC = 17,
+            RelativeHumidityPercent = 73,
+            RainMm = 1.5,
+            WindMPerS = 2,
+            StationPressureHpa = 850,
+            ShortwaveWPerM2 = 400,
         };
         WeatherReading reading = ReadingMapping.ToDomain(sent);
 

@@ -89,7 +89,10 @@ public sealed class InstrumentTests(RunningService service)
     {
         JsonObject reading = new()
         {
-            ["time"] = "2026-03-01T07:00:00Z", ["dry_bulb_c"] = 25.6, ["wet_bulb_c"] = 19.5, ["station_pressure_hpa"] = PressureHpa,
+            ["time"] = "2026-03-01T07:00:00Z",
+            ["dry_bulb_c"] = 25.6,
+            ["wet_bulb_c"] = 19.5,
+            ["station_pressure_hpa"] = PressureHpa,
         };
         if (instrument is not null)
         {

@@ -28,17 +28,16 @@ public sealed class BatchForm(StoredSite site, IReadOnlyList<StoredTrough> troug
 
     private const int LongestName = 80;
 
-    
-
     /// <summary>What an untouched form holds: loaded now, plucked today.</summary>
-    public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) => new Dictionary<string, string>(StringComparer.Ordinal)
-    {
-        [Trough] = troughId ?? "",
-        [TimeFields.Date(LoadedAt)] = clock.DateField(now),
-        [TimeFields.Time(LoadedAt)] = clock.Clock(now),
-        [TimeFields.Date(PluckedFrom)] = clock.DateField(now),
-        [TimeFields.Date(PluckedTo)] = clock.DateField(now),
-    };
+    public static IReadOnlyDictionary<string, string> Fresh(WallClock clock, DateTimeOffset now, string? troughId) =>
+        new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            [Trough] = troughId ?? "",
+            [TimeFields.Date(LoadedAt)] = clock.DateField(now),
+            [TimeFields.Time(LoadedAt)] = clock.Clock(now),
+            [TimeFields.Date(PluckedFrom)] = clock.DateField(now),
+            [TimeFields.Date(PluckedTo)] = clock.DateField(now),
+        };
 
     /// <summary>The batch as typed; null where the reader found problems.</summary>
     public EnteredBatch? Read(FormReader form)

@@ -43,13 +43,19 @@ internal static class CalibrationEndpoints
 
     public static Task<IResult> Recalibrate(
         string site, HttpContext http, ISiteStore sites, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
-        Act(site, http, sites, antiforgery, clock, async (found, _) => await orders.Ask(found.Id, cancel) is null ? RecalibrationRefusals.AlreadyRecalibrating(found.Id) : null, cancel);
-
-    public static Task<IResult> Cancel(
-        string site, HttpContext http, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, IAntiforgery antiforgery, TimeProvider clock, CancellationToken cancel) =>
         Act(
             site, http, sites, antiforgery, clock,
-            async (_, _) => (await jobs.List(site, cancel)).FirstOrDefault(job => job.IsOpen) is { } open ? RecalibrationRefusals.Problem(await orders.Cancel(open, cancel)) : null,
+            async (found, _) => await orders.Ask(found.Id, cancel) is null ? RecalibrationRefusals.AlreadyRecalibrating(found.Id) : null,
+            cancel);
+
+    public static Task<IResult> Cancel(
+        string site, HttpContext http, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, IAntiforgery antiforgery,
+        TimeProvider clock, CancellationToken cancel) =>
+        Act(
+            site, http, sites, antiforgery, clock,
+            async (_, _) => (await jobs.List(site, cancel)).FirstOrDefault(job => job.IsOpen) is { } open
+                ? RecalibrationRefusals.Problem(await orders.Cancel(open, cancel))
+                : null,
             cancel);
 
     public static Task<IResult> Adopt(

@@ -26,6 +26,7 @@ public sealed record CalibrationView(
 
     /// <summary>Whether it needs a reason.</summary>
     public bool IsDoubtful => Report is { } report
-        && (report.Verdict.Kind != WitherAdvisor.Recalibration.Report.VerdictKind.BetterThanCurrent || (report.ComparedWith ?? SiteSet.DefaultsName) != Sets.Adopted)
+        && (report.Verdict.Kind != WitherAdvisor.Recalibration.Report.VerdictKind.BetterThanCurrent
+            || (report.ComparedWith ?? SiteSet.DefaultsName) != Sets.Adopted)
         && Sets.Adoptions.All(adoption => adoption.Set != Proposal);
 }

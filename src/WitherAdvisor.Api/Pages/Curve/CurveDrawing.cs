@@ -42,7 +42,11 @@ public sealed class CurveDrawing
         MoistureLines = Lines();
         WaterLine = new("water", "", Places(point => Water.Place(point.SurfaceWaterKgPerKg)), Water.Place(curve[^1].SurfaceWaterKgPerKg));
         HourMarks = [.. Hours.Marks(Hours.Step(HourSteps, MostHourSteps)).Select(hour => new CurveMark(Hours.Place(hour), Figures.Fixed(hour, 0)))];
-        ClockMarks = [.. Hours.Marks(Hours.Step(HourSteps, MostHourSteps)).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
+        ClockMarks =
+        [
+            .. Hours.Marks(Hours.Step(HourSteps, MostHourSteps))
+                .Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour)))),
+        ];
     }
 
     public CurveScale Hours { get; }

@@ -56,7 +56,8 @@ public sealed class FormReader(Wordbook words, IReadOnlyDictionary<string, strin
             return null;
         }
 
-        if (!double.TryParse(text.Replace('−', '-'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double given)
+        if (!double.TryParse(
+                text.Replace('−', '-'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double given)
             || !double.IsFinite(given))
         {
             // A comma is a decimal sign to some and a thousands sign to others, so neither is guessed.

@@ -9,7 +9,8 @@ namespace WitherAdvisor.Loft.Kept.Coefficients;
 /// <param name="Failure">Why it failed; null where it did not.</param>
 public sealed record StoredRecalibration(
     string Id, string SiteId, string ProposalName, DateTimeOffset QueuedAt,
-    string? ComparedWith = null, RecalibrationStatus Status = RecalibrationStatus.Queued, double Share = 0, string? Step = null, RecalibrationFailure? Failure = null,
+    string? ComparedWith = null, RecalibrationStatus Status = RecalibrationStatus.Queued, double Share = 0, string? Step = null,
+    RecalibrationFailure? Failure = null,
     DateTimeOffset? StartedAt = null, DateTimeOffset? EndedAt = null)
 {
     /// <summary>Whether it waits or runs.</summary>

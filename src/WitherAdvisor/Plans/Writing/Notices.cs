@@ -28,7 +28,9 @@ internal static class Notices
         Say(hottest > ceilingC - Touching, LimitKind.PlenumDryBulb, ceilingC, hottest);
         Say(chosen.DifferenceK > style.HygrometricDifferenceCeilingK - Touching && wanted < chosen.DifferenceK - Touching,
             LimitKind.HygrometricDifference, style.HygrometricDifferenceCeilingK, chosen.DifferenceK);
-        Say(written.Stages.Any(stage => stage.Kind != StageKind.Cooling) && Math.Abs(chosen.DifferenceK - wanted) > Touching, LimitKind.WantedHygrometricDifference, wanted, chosen.DifferenceK);
+        Say(
+            written.Stages.Any(stage => stage.Kind != StageKind.Cooling) && Math.Abs(chosen.DifferenceK - wanted) > Touching,
+            LimitKind.WantedHygrometricDifference, wanted, chosen.DifferenceK);
         Say(chosen.HeatedHoursToTarget + chosen.CoolingDelayHours < written.StopHour - 2 * Touching
             && written.StopHour < problem.ShortestHours + 2 * Touching,
             LimitKind.ShortestTimeSincePlucking, problem.ShortestHours, written.StopHour);

@@ -21,7 +21,11 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
     /// <param name="least">What the scale reaches at least, low and high; where both are given the low end is fixed.</param>
     public WeatherPanel Lines(string title, double top, double height, (double? Low, double High)? least, params IReadOnlyList<PanelLine> lines)
     {
-        double[] shown = [.. lines.SelectMany(line => hours.Select(line.Of).Where(value => value.Value is not null).Select(value => line.Shown(value.Value!.Value)))];
+        double[] shown =
+        [
+            .. lines.SelectMany(line =>
+                hours.Select(line.Of).Where(value => value.Value is not null).Select(value => line.Shown(value.Value!.Value))),
+        ];
         CurveScale scale = Scale(shown, least, top, height, out IReadOnlyList<CurveMark> marks);
         List<CurveLine>[] pieces = [.. lines.Select(line => LinePieces.Of(line, hours, hour => x(hour.Time), scale))];
         return Panel(title, top, height, marks) with
@@ -53,11 +57,19 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
         double[] known = [.. inside.Select(day => day.DepletionMm.Value).OfType<double>()];
         CurveScale scale = Scale(known, (0, LeastScaleMm), top, height, out _);
         CurveScale hanging = scale with { AtLow = scale.AtHigh, AtHigh = scale.AtLow };
-        CurvePlace[] points = [.. inside.Where(day => day.DepletionMm.Value is not null).Select(day => new CurvePlace(x(day.To), hanging.Place(day.DepletionMm.Value!.Value)))];
+        CurvePlace[] points =
+        [
+            .. inside.Where(day => day.DepletionMm.Value is not null)
+                .Select(day => new CurvePlace(x(day.To), hanging.Place(day.DepletionMm.Value!.Value))),
+        ];
         return Panel(title, top, height, Marks(hanging)) with
         {
             Lines = points.Length == 0 ? [] : [new("soil", "", points, points[^1].Y)],
-            Holes = [.. inside.Where(day => day.DepletionMm.Value is null).Select(day => new WeatherStretch(Math.Max(x(day.From), WeatherFrame.Left), x(day.To), "", "hole"))],
+            Holes =
+            [
+                .. inside.Where(day => day.DepletionMm.Value is null)
+                    .Select(day => new WeatherStretch(Math.Max(x(day.From), WeatherFrame.Left), x(day.To), "", "hole")),
+            ],
         };
     }
 
@@ -85,7 +97,12 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
 
     private static CurveLine[] Labels(IReadOnlyList<PanelLine> lines, List<CurveLine>[] pieces, double top, double height)
     {
-        (PanelLine Line, CurveLine Last)[] named = [.. lines.Zip(pieces).Where(line => line.Second.Count > 0 && line.First.Label.Length > 0).Select(line => (line.First, line.Second[^1]))];
+        (PanelLine Line, CurveLine Last)[] named =
+        [
+            .. lines.Zip(pieces)
+                .Where(line => line.Second.Count > 0 && line.First.Label.Length > 0)
+                .Select(line => (line.First, line.Second[^1])),
+        ];
         IReadOnlyList<double> places = CurveLabels.Spread(
             [.. named.Select(line => line.Last.LabelY)], WeatherFrame.LabelHeight,
             top + WeatherFrame.TitleHeight + 4, top + WeatherFrame.TitleHeight + height);
