@@ -9,7 +9,7 @@ public static class OddityWording
     /// <summary>With the place as the form of an outcome names it.</summary>
     public static string Sentence(Wordbook words, OutcomeOddity oddity) => Sentence(words, oddity, Place(words, oddity.Place));
 
-    /// <param name="place">What its place is called.</param>
+    /// <summary>With the place as the caller calls it.</summary>
     public static string Sentence(Wordbook words, OutcomeOddity oddity, string place) => oddity switch
     {
         OutcomeOddity.OutturnUnusual odd => words.Say(

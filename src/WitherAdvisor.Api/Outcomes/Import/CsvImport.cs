@@ -14,7 +14,7 @@ internal sealed class CsvImport(ISiteStore sites, LogImport import, TimeProvider
 {
     private static readonly RowRules Rules = new();
 
-    /// <param name="told">How its rows are told.</param>
+    /// <summary>Its rows are told in the words of whoever asks.</summary>
     public async Task<Imported> Run(string siteId, Stream csv, ImportQuery asked, RowWording told, CancellationToken cancel)
     {
         if (await sites.FindSite(siteId, cancel) is not { } site)
