@@ -5,6 +5,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Writing;
+using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Review;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Spells;
@@ -24,12 +25,13 @@ internal static class SpokenCodes
         (typeof(EstimateOrigin), [""]),
         (typeof(EvennessVerdict), [""]),
         (typeof(LeafStandard), ["", ".test"]),
+        (typeof(LeftOutReason), [""]),
         (typeof(LimitKind), [""]),
         (typeof(ModelTopic), [""]),
         (typeof(PsychrometerKind), [""]),
         (typeof(ReliefKind), [""]),
         (typeof(SensitivityReach), [""]),
-        (typeof(SpellKind), ["", ".short", ".meaning"]),
+        (typeof(SpellKind), ["", ".leaf", ".short", ".meaning"]),
         (typeof(SpellReason), [""]),
         (typeof(StageKind), ["", ".purpose"]),
         (typeof(SurfaceFeel), ["", ".test"]),
@@ -38,6 +40,7 @@ internal static class SpokenCodes
         (typeof(WantedKind), [""]),
         (typeof(WeatherQuantity), [""]),
         (typeof(WeightUnit), [""]),
+        (typeof(WhyUnknown), [""]),
         (typeof(WitherVerdict), [""]),
     ];
 

@@ -1,4 +1,5 @@
 using WitherAdvisor.Loft.Kept.Batches;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Leaf;
 using Domain = WitherAdvisor.Loft.Intake.LotWarning;
 
@@ -11,7 +12,7 @@ internal static class LotWarningMapping
     {
         Code = Code(warning),
         OtherBatch = Other(warning)?.Id,
-        Text = LotWarningWording.Sentence(warning),
+        Text = LotWarningWording.Sentence(Wordbook.English, warning),
     };
 
     private static string Code(Domain warning) => warning switch

@@ -37,6 +37,9 @@ internal sealed record CoefficientField(Coefficient Coefficient, FieldShape Fiel
     /// <summary>A value of the domain in the field's unit.</summary>
     public double Shown(double value) => Math.Round(value * FieldPerDomain, DigitsThatCount);
 
+    /// <summary>A value in the field's unit in the domain's.</summary>
+    public double ToDomain(double shown) => shown / FieldPerDomain;
+
     /// <summary>What a request sets it to, in the domain's unit; null where it leaves it.</summary>
     public double? Given(CoefficientsInput input) => (double?)Field.Property.GetValue(input) / FieldPerDomain;
 

@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Feeds;
 
 namespace WitherAdvisor.Api.Feeds;
@@ -41,7 +42,7 @@ internal static class FeedMapping
         ForetoldHours = taken.ForetoldHours,
         From = taken.From,
         To = taken.To,
-        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = FeedNoteWording.Sentence(note) })],
+        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = FeedNoteWording.Sentence(Wordbook.English, note) })],
         Cell = new()
         {
             LatitudeDeg = taken.Provenance.CellLatitudeDeg,
@@ -51,5 +52,5 @@ internal static class FeedMapping
     };
 
     private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
-        new() { Reason = refused.Reason, Text = FeedFaultWording.Sentence(refused.Fault), ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
+        new() { Reason = refused.Reason, Text = FeedFaultWording.Sentence(Wordbook.English, refused.Fault), ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
 }

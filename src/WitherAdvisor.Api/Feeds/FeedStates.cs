@@ -28,13 +28,27 @@ internal sealed class FeedStates(FeedStateReading states, ISiteStore sites, Time
             LastGoodAt = good?.FetchedAt,
             NewestAnalysedAt = good?.NewestAnalysed,
             AgeHours = (clock.GetUtcNow() - good?.NewestAnalysed)?.TotalHours,
-            Notes = [.. (good?.Notes ?? []).Select(FeedNoteWording.Sentence)],
+            Notes = [.. (good?.Notes ?? []).Select(note => FeedNoteWording.Sentence(Wordbook.English, note))],
             RefusedAt = last is { IsGood: false } ? last.FetchedAt : null,
-            Refusal = last?.Refusal is { } fault ? FeedFaultWording.Sentence(fault) : null,
-            Text = FeedWording.State(
-                Wordbook.English, feed, attribution,
-                last is null ? null : new FeedAsked(last.FetchedAt, last.Refusal is { } refusal ? FeedFaultWording.Sentence(refusal) : null),
-                good?.FetchedAt, new WallClock(site.TimeZone)),
+            Refusal = last?.Refusal is { } fault ? FeedFaultWording.Sentence(Wordbook.English, fault) : null,
+            Text = Text(Wordbook.English, feed, attribution, last, good, site),
         };
     }
+
+    /// <summary>The same in sentences for a page; null where the site has no feed.</summary>
+    public async Task<string?> Told(string siteId, Wordbook words, CancellationToken cancel)
+    {
+        if (await sites.FindSite(siteId, cancel) is not { Feed: { } feed } site)
+        {
+            return null;
+        }
+
+        (_, string? attribution, FeedFetch? last, FeedFetch? good) = await states.Of(site.Id, feed, cancel);
+        return Text(words, feed, attribution, last, good, site);
+    }
+
+    private static string Text(Wordbook words, string feed, string? attribution, FeedFetch? last, FeedFetch? good, StoredSite site) => FeedWording.State(
+        words, feed, attribution,
+        last is null ? null : new FeedAsked(last.FetchedAt, last.Refusal is { } refusal ? FeedFaultWording.Sentence(words, refusal) : null),
+        good?.FetchedAt, new WallClock(site.TimeZone, words));
 }

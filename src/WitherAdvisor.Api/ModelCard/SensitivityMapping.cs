@@ -1,5 +1,6 @@
 using WitherAdvisor.Api.ModelCard.Answers;
 using WitherAdvisor.Sensitivities;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Learning;
 using WitherAdvisor.Words.Units;
 
@@ -28,6 +29,6 @@ internal static class SensitivityMapping
         AtHighHours = bar.HoursAtHigh,
         ChangeAtLowHours = bar.ChangeAtLowHours,
         ChangeAtHighHours = bar.ChangeAtHighHours,
-        NotReached = bar.NotReachedWithinHours is int within ? NotReachedWording.Sentence(within) : null,
+        NotReached = bar.NotReachedWithinHours is int within ? NotReachedWording.Sentence(Wordbook.English, within) : null,
     };
 }

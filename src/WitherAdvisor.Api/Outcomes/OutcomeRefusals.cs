@@ -2,7 +2,8 @@ using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Outcomes;
-using static WitherAdvisor.Loft.Outcomes.OutcomeLimits;
+using WitherAdvisor.Words;
+using WitherAdvisor.Words.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 
@@ -36,30 +37,13 @@ internal static class OutcomeRefusals
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "Nobody has said how this is told."),
     };
 
-    public static ProblemWarning Warning(OutcomeOddity oddity) => new() { Code = oddity.Word, Field = Field(oddity.Place), Text = Text(oddity) };
+    public static ProblemWarning Warning(OutcomeOddity oddity)
+    {
+        string field = Field(oddity.Place);
+        return new() { Code = oddity.Word, Field = field, Text = OddityWording.Sentence(Wordbook.English, oddity, field) };
+    }
 
     private static FieldError Of(OutcomeFault fault, string given, string allowed) => FieldError.Of(Field(fault.Place), given, allowed);
-
-    private static string Text(OutcomeOddity oddity) => oddity switch
-    {
-        OutcomeOddity.OutturnUnusual odd =>
-            $"The outturn is {odd.Outturn * 100:0.#} % of green weight; usual is {LeastOutturn * 100} to {MostOutturn * 100} %.",
-        OutcomeOddity.OvenUnusual odd =>
-            $"Withered leaf of {odd.MoistureWetBasis * 100:0.#} % moisture is unusual; usual is {DriestOven * 100} to {WettestOven * 100} %.",
-        OutcomeOddity.OvenAgainstWeight odd =>
-            $"By the weights and the oven the green leaf would have held {odd.GreenMoistureWetBasis * 100:0.#} % moisture; leaf holds {DriestGreenLeaf * 100} to {WettestGreenLeaf * 100} %. One of the three is wrong.",
-        OutcomeOddity.HoursUnusual odd => $"The leaf was {odd.HoursOnTrough:0.##} h on the trough; usual is {FewestHours} to {MostHours} h.",
-        OutcomeOddity.TurnsUnusual odd => $"{odd.Turns} turns are more than {MostTurnsAnHour} an hour.",
-        OutcomeOddity.AirTooHot odd => $"{Field(odd.Place)} is {odd.DryBulbC} °C; leaf reddens above {HottestC} °C.",
-        OutcomeOddity.DifferenceUnusual odd =>
-            $"A hygrometric difference of {odd.DifferenceK:0.#} K is unusual under the mesh; {WidestDifferenceK} K is much.",
-        OutcomeOddity.LayersFarApart odd => $"The samples lie {odd.Apart * 100:0.#} points of moisture apart; {WidestLayerSpread * 100} is much.",
-        OutcomeOddity.SampleGainedWeight odd =>
-            $"The sample weighed {odd.Share * 100:0.#} % after {odd.LeastBefore * 100:0.#} %: leaf under air does not gain weight.",
-        OutcomeOddity.SampleAgainstWeight odd =>
-            $"The whole bed weighs more of its green weight than its sample did ({odd.LeastShare * 100:0.#} %) by over {SampleAgainstBed * 100:0.#} points.",
-        _ => throw new ArgumentOutOfRangeException(nameof(oddity), oddity, "Nobody has said how this is told."),
-    };
 
     private static string Field(OutcomePlace place) => place.Term switch
     {

@@ -6,6 +6,7 @@ using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Sites;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Learning;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -23,7 +24,7 @@ internal static class RecalibrationMapping
         QueuedAt = clock.Local(job.QueuedAt),
         StartedAt = Local(job.StartedAt, clock),
         EndedAt = Local(job.EndedAt, clock),
-        Failure = job.Failure is { } failure ? RecalibrationFailureWording.Sentence(failure) : null,
+        Failure = job.Failure is { } failure ? RecalibrationFailureWording.Sentence(Wordbook.English, failure) : null,
         Proposal = job.Status == RecalibrationStatus.Done ? job.ProposalName : null,
     };
 

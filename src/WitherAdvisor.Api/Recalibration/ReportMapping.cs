@@ -3,6 +3,7 @@ using WitherAdvisor.Api.Recalibration.Answers;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Learning;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -14,7 +15,7 @@ internal static class ReportMapping
     {
         ComparedWith = comparedWith,
         Used = report.Used,
-        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = KeptWord.Of(one.Reason), Text = RecalibrationWording.LeftOut(one.Reason) })],
+        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = KeptWord.Of(one.Reason), Text = RecalibrationWording.LeftOut(Wordbook.English, one.Reason) })],
         Doubtful = [.. report.Doubtful.Select(one => new DoubtfulAnswer { Batch = one.Id, ChanceSoundPercent = Percent.Of(one.ChanceSound) })],
         Coefficients = [.. report.Coefficients.Select(Learned)],
         HardlyToldApart = [.. report.Correlations.Select(Alike)],
@@ -23,7 +24,7 @@ internal static class ReportMapping
         Verdict = new()
         {
             Kind = report.Verdict.Kind,
-            Text = RecalibrationWording.Verdict(report.Verdict, report.Used, report.HoldOut),
+            Text = RecalibrationWording.Verdict(Wordbook.English, report.Verdict, report.Used, report.HoldOut),
             ErrorReductionPercent = Percent.Of(report.Verdict.ErrorReduction),
         },
         Residuals = [.. report.Residuals.Select(Residual)],
@@ -42,7 +43,7 @@ internal static class ReportMapping
         VarianceDropPercent = Percent.Of(next.VarianceDrop),
         ReadySpreadBeforePercent = Percent.Of(next.ReadySpreadBefore),
         ReadySpreadAfterPercent = Percent.Of(next.ReadySpreadAfter),
-        Text = RecalibrationWording.Next(next),
+        Text = RecalibrationWording.Next(Wordbook.English, next),
     };
 
     private static CoefficientField Field(string coefficient) => CoefficientField.All.Single(field => field.Coefficient.Name == coefficient);
@@ -62,7 +63,7 @@ internal static class ReportMapping
             High = field.Shown(learned.High90),
             SettledPercent = Percent.Of(learned.VarianceRemoved),
             Told = learned.Told,
-            Text = RecalibrationWording.Learned(learned),
+            Text = LearnedWording.Sentence(Wordbook.English, learned),
         };
     }
 
@@ -71,7 +72,7 @@ internal static class ReportMapping
         First = Field(pair.First).Field.Name,
         Second = Field(pair.Second).Field.Name,
         CorrelationFraction = pair.Correlation,
-        Text = RecalibrationWording.Alike(pair),
+        Text = RecalibrationWording.Alike(Wordbook.English, pair),
     };
 
     private static GroupAnswer Group(GroupCalibration group) => new()
@@ -141,6 +142,6 @@ internal static class ReportMapping
         LowPercent = Percent.Of(drift.Low90),
         HighPercent = Percent.Of(drift.High90),
         Months = drift.Months,
-        Text = RecalibrationWording.Drift(drift),
+        Text = RecalibrationWording.Drift(Wordbook.English, drift),
     };
 }

@@ -5,43 +5,45 @@ namespace WitherAdvisor.Words.Feeds;
 /// <summary>What a reader of a feed's weather should know, in a sentence.</summary>
 public static class FeedNoteWording
 {
-    public static string Sentence(FeedNote note) => note switch
+    public static string Sentence(Wordbook words, FeedNote note) => note switch
     {
-        FeedNote.Counted { Hours: 1 } one => $"{Happened(one)}: {(one is FeedNote.OutsideRange ? "1 hour" : "the hour of")} {one.First:yyyy-MM-dd'T'HH:mm'Z'}.",
-        FeedNote.Counted many => $"{Happened(many)}: {many.Hours} hours, the first {many.First:yyyy-MM-dd'T'HH:mm'Z'}.",
-        FeedNote.MissingColumn missing => $"The feed gave no {missing.Column}: it is unknown in all hours.",
-        FeedNote.ConvertedUnits units => $"{units.Column} came in {units.Came} though {units.Asked} was asked, and was converted.",
-        FeedNote.OldAnswer old =>
-            $"The answer is dated {Time(old.Before)} before it came: an old one was kept on the way, or a clock is wrong. Hours after its date count as foretold.",
-        FeedNote.ClockDiffers differs => $"The answer is dated {Time(differs.After)} after our clock: one of the clocks is wrong.",
-        FeedNote.UnknownElevation =>
-            "The feed does not say for which elevation its values are: they were taken as those of the site.",
-        FeedNote.CorrectedElevation lift =>
-            $"The feed's values are for {lift.FeedM:0} m, the site is at {lift.SiteM:0} m: temperatures were moved by {lift.MovedK:0.0} K (6.5 K/km), relative humidity kept, pressure scaled as in the standard atmosphere.",
-        FeedNote.FarCell far => $"The weather is of a place {far.AwayKm:0} km from the site.",
-        FeedNote.UnsortedHours => "The feed's hours were not in the order of time; they were put in order.",
-        FeedNote.PastOnly past => $"The feed gave no hour after {past.After:yyyy-MM-dd'T'HH:mm'Z'}: nothing is foretold.",
-        FeedNote.ShiftedDays shifted =>
-            $"The feed's days are {shifted.Days:+0;-0} of those asked for: its clock or ours is off, or an old answer was kept on the way.",
+        FeedNote.Counted { Hours: 1 } one => words.Say(
+            one is FeedNote.OutsideRange ? "feed_note.one_hour_left_out" : "feed_note.one_hour",
+            ("happened", Happened(words, one)), ("first", FeedHour.Text(one.First))),
+        FeedNote.Counted many => words.Say(
+            "feed_note.many_hours", ("happened", Happened(words, many)), ("hours", many.Hours), ("first", FeedHour.Text(many.First))),
+        FeedNote.MissingColumn missing => words.Say("feed_note.missing_column", ("column", missing.Column)),
+        FeedNote.ConvertedUnits units =>
+            words.Say("feed_note.converted_units", ("column", units.Column), ("came", units.Came), ("asked", units.Asked)),
+        FeedNote.OldAnswer old => words.Say("feed_note.old_answer", ("time", Time(old.Before))),
+        FeedNote.ClockDiffers differs => words.Say("feed_note.clock_differs", ("time", Time(differs.After))),
+        FeedNote.UnknownElevation => words["feed_note.unknown_elevation"],
+        FeedNote.CorrectedElevation lift => words.Say(
+            "feed_note.corrected_elevation",
+            ("feed", $"{lift.FeedM:0}"), ("site", $"{lift.SiteM:0}"), ("moved", $"{lift.MovedK:0.0}")),
+        FeedNote.FarCell far => words.Say("feed_note.far_cell", ("away", $"{far.AwayKm:0}")),
+        FeedNote.UnsortedHours => words["feed_note.unsorted_hours"],
+        FeedNote.PastOnly past => words.Say("feed_note.past_only", ("after", FeedHour.Text(past.After))),
+        FeedNote.ShiftedDays shifted => words.Say("feed_note.shifted_days", ("days", $"{shifted.Days:+0;-0}")),
         FeedNote.SaidThen then => then.Sentence,
         _ => throw new ArgumentOutOfRangeException(nameof(note), note, "No words for this note."),
     };
 
     /// <summary>What befell hours, without a full stop.</summary>
-    private static string Happened(FeedNote.Counted note) => note switch
+    private static string Happened(Wordbook words, FeedNote.Counted note) => note switch
     {
-        FeedNote.UnknownHours unknown => $"{unknown.Column} is unknown",
-        FeedNote.ImpossibleValues impossible => $"{impossible.Column} held what no weather can have and was taken as unknown",
-        FeedNote.RepeatedHours => "An hour came more than once",
-        FeedNote.ContradictingHours contradicting =>
-            $"{contradicting.Column} came with different values for one hour and was taken as unknown",
-        FeedNote.ClampedDewPoint => "The dew point stood a little over the dry bulb and was set to it",
-        FeedNote.RefusedDewPoint refused => $"The dew point stood over {refused.OverK} K above the dry bulb and was taken as unknown",
-        FeedNote.ClampedHumidity => "The relative humidity stood a little over 100 % and was set to it",
-        FeedNote.OutsideHours => "Hours far outside those asked for were left out",
-        FeedNote.MissingHours => "Nothing is known of hours that were asked for",
-        FeedNote.OutsideRange outside =>
-            $"{outside.Field} outside {outside.Least} to {outside.Most}{(outside.Unit is null ? "" : " " + outside.Unit)} was not kept",
+        FeedNote.UnknownHours unknown => words.Say("feed_note.unknown_hours", ("column", unknown.Column)),
+        FeedNote.ImpossibleValues impossible => words.Say("feed_note.impossible_values", ("column", impossible.Column)),
+        FeedNote.RepeatedHours => words["feed_note.repeated_hours"],
+        FeedNote.ContradictingHours contradicting => words.Say("feed_note.contradicting_hours", ("column", contradicting.Column)),
+        FeedNote.ClampedDewPoint => words["feed_note.clamped_dew_point"],
+        FeedNote.RefusedDewPoint refused => words.Say("feed_note.refused_dew_point", ("over", refused.OverK)),
+        FeedNote.ClampedHumidity => words["feed_note.clamped_humidity"],
+        FeedNote.OutsideHours => words["feed_note.outside_hours"],
+        FeedNote.MissingHours => words["feed_note.missing_hours"],
+        FeedNote.OutsideRange outside => words.Say(
+            "feed_note.outside_range",
+            ("field", outside.Field), ("least", outside.Least), ("most", outside.Unit is null ? outside.Most : $"{outside.Most} {outside.Unit}")),
         _ => throw new ArgumentOutOfRangeException(nameof(note), note, "No words for this note."),
     };
 

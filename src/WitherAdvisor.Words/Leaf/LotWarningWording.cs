@@ -5,15 +5,16 @@ namespace WitherAdvisor.Words.Leaf;
 /// <summary>Leaf that should be kept apart, in words.</summary>
 public static class LotWarningWording
 {
-    public static string Sentence(LotWarning warning) => warning switch
+    public static string Sentence(Wordbook words, LotWarning warning) => warning switch
     {
-        LotWarning.HoldsAnotherLabel holds =>
-            $"Trough {holds.TroughId} still holds leaf of {holds.Other.Batch.Label.Division}, {holds.Other.Batch.Label.Field}; if it has left, mark it unloaded.",
-        LotWarning.MixesBushAges => "Leaf of young and of mature bushes would wither together.",
-        LotWarning.MixesCultivars mixes => $"Leaf of two cultivars would wither together: {mixes.Coming} and {mixes.Lying}.",
-        LotWarning.MixesLeafStandards => "Leaf of two standards of plucking would wither together.",
-        LotWarning.LoadOverMost load =>
-            $"Together {load.TogetherKg:0.#} kg of green leaf came onto trough {load.TroughId}, which takes {load.MostKg:0.#} kg.",
+        LotWarning.HoldsAnotherLabel holds => words.Say(
+            "lot_warning.holds_another_label",
+            ("trough", holds.TroughId), ("division", holds.Other.Batch.Label.Division), ("field", holds.Other.Batch.Label.Field)),
+        LotWarning.MixesBushAges => words["lot_warning.mixes_bush_ages"],
+        LotWarning.MixesCultivars mixes => words.Say("lot_warning.mixes_cultivars", ("coming", mixes.Coming), ("lying", mixes.Lying)),
+        LotWarning.MixesLeafStandards => words["lot_warning.mixes_leaf_standards"],
+        LotWarning.LoadOverMost load => words.Say(
+            "lot_warning.load_over_most", ("together", $"{load.TogetherKg:0.#}"), ("trough", load.TroughId), ("most", $"{load.MostKg:0.#}")),
         _ => throw new ArgumentOutOfRangeException(nameof(warning), warning, "No words for this warning."),
     };
 }

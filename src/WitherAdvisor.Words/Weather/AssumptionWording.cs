@@ -5,56 +5,59 @@ namespace WitherAdvisor.Words.Weather;
 /// <summary>What was not known and what was taken in its place, in a sentence each, SI units.</summary>
 public static class AssumptionWording
 {
-    private const string WhatHelpsMost = "Dry bulb and wet bulb read now, and whether it has rained since, would help most.";
-
-    public static string Sentence(Assumption assumption) => assumption switch
+    /// <summary>A sentence that was given is told as it was given, unless English says the same today: then the page's words say it.</summary>
+    public static Told Tell(Wordbook words, Assumption assumption) => assumption switch
     {
-        Assumption.NoHistory no =>
-            $"No weather before plucking is known: water on the leaf and its moisture are usual values, and K_s is taken as {Stress(no.WaterStress, no.WaterStressStandardDeviation)}. {WhatHelpsMost}",
-        Assumption.ShortHistory few =>
-            $"Rain is known for {few.KnownDays:0.#} of the {few.WantedDays} days wanted: soil water started from a guess, and K_s is {Stress(few.WaterStress, few.WaterStressStandardDeviation)}.",
-        Assumption.RainUnknown rain =>
-            $"Rain is unknown for {rain.UnknownHours:0.#} of the 72 hours before plucking: about one chance in three of rain was taken for them.",
-        Assumption.RainHoursUnknown rain =>
-            $"Rain of {rain.StatedHours:0.#} of the 72 hours before plucking is known only as totals: {Laid(rain)}, and falling early or late is in the standard deviation.",
-        Assumption.AirUnknown air =>
-            $"Temperature or humidity is unknown for {air.UnknownHours} of the 72 hours before plucking: the mean of the same clock hours was taken, or 20 °C and 0.012 kg/kg where there is none.",
+        Assumption.SaidThen then => Told.Again(words, then.Sentence, book => then.Meant is { } meant ? Sentence(book, meant) : null),
+        _ => Told.Now(Sentence(words, assumption)),
+    };
+
+    public static string Sentence(Wordbook words, Assumption assumption) => assumption switch
+    {
+        Assumption.NoHistory no => words.Say(
+            "assumption.no_history", ("stress", Stress(no.WaterStress, no.WaterStressStandardDeviation)), WhatHelps(words)),
+        Assumption.ShortHistory few => words.Say(
+            "assumption.short_history",
+            ("known", $"{few.KnownDays:0.#}"), ("wanted", few.WantedDays), ("stress", Stress(few.WaterStress, few.WaterStressStandardDeviation))),
+        Assumption.RainUnknown rain => words.Say("assumption.rain_unknown", ("hours", $"{rain.UnknownHours:0.#}")),
+        Assumption.RainHoursUnknown { LaidByFeed: true } rain =>
+            words.Say("assumption.rain_hours_unknown.laid", ("hours", $"{rain.StatedHours:0.#}")),
+        Assumption.RainHoursUnknown rain => words.Say("assumption.rain_hours_unknown.spread", ("hours", $"{rain.StatedHours:0.#}")),
+        Assumption.AirUnknown air => words.Say("assumption.air_unknown", ("hours", air.UnknownHours)),
         Assumption.AirInterpolated air =>
-            $"Temperature or humidity of {air.DrawnHours} of the 72 hours before plucking was drawn straight between readings up to {air.LongestGapHours:0} h apart.",
-        Assumption.NoWind wind =>
-            $"Wind is unknown for {wind.UnknownHours} of the 72 hours before plucking: the mean of the same clock hours was taken, or 2 m/s at 2 m height where there is none.",
-        Assumption.NoRadiation sun =>
-            $"Radiation was not measured in {sun.UnmeasuredHours} of the 72 hours before plucking: it was worked out from each day's range of temperature, diffuse light only while it rained.",
-        Assumption.ImpossibleValues impossible =>
-            $"Values that no weather can have were taken as unknown, in {impossible.Values} of the readings or totals.",
-        Assumption.WeatherStale stale => Stale(stale),
-        Assumption.ForetoldTaken taken =>
-            $"Before loading, what was foretold was taken where nothing was read: {string.Join(", ", Counts(taken))}.",
-        Assumption.ForecastMoved moved =>
-            $"The air read last was not the air foretold: the forecast was moved by {moved.DryBulbK:+0.0;−0.0;0.0} K, its dew point by {moved.DewPointK:+0.0;−0.0;0.0} K, wearing off by half every {moved.HalvesInHours:0} h.",
-        Assumption.AirNotForetold air => NotForetold(air),
-        Assumption.SaidThen then => then.Sentence,
+            words.Say("assumption.air_interpolated", ("hours", air.DrawnHours), ("gap", $"{air.LongestGapHours:0}")),
+        Assumption.NoWind wind => words.Say("assumption.no_wind", ("hours", wind.UnknownHours)),
+        Assumption.NoRadiation sun => words.Say("assumption.no_radiation", ("hours", sun.UnmeasuredHours)),
+        Assumption.ImpossibleValues impossible => words.Say("assumption.impossible_values", ("values", impossible.Values)),
+        Assumption.WeatherStale stale => Stale(words, stale),
+        Assumption.ForetoldTaken taken => words.Say("assumption.foretold_taken", ("counts", string.Join(", ", Counts(words, taken)))),
+        Assumption.ForecastMoved moved => words.Say(
+            "assumption.forecast_moved",
+            ("dry_bulb", $"{moved.DryBulbK:+0.0;−0.0;0.0}"), ("dew_point", $"{moved.DewPointK:+0.0;−0.0;0.0}"), ("half", $"{moved.HalvesInHours:0}")),
+        Assumption.AirNotForetold air => words.Say(
+            "assumption.air_not_foretold",
+            ("unknown", air.UnknownHours), ("hours", air.Hours), ("what_was_done", string.Join("; ", Done(words, air)))),
+        Assumption.SaidThen then => Tell(words, then).Text,
         _ => throw new ArgumentOutOfRangeException(nameof(assumption), assumption, "No words for this assumption."),
     };
 
     private static string Stress(double? waterStress, double? standardDeviation) => $"{waterStress:0.00} ± {standardDeviation:0.00}";
 
-    private static string Laid(Assumption.RainHoursUnknown rain) => rain.LaidByFeed
-        ? "they were laid on parts of a day as a feed tells of its rain, else spread evenly"
-        : "they were spread evenly";
+    private static (string, object) WhatHelps(Wordbook words) => ("what_helps", words["assumption.what_helps_most"]);
 
-    private static string Stale(Assumption.WeatherStale stale)
+    private static string Stale(Wordbook words, Assumption.WeatherStale stale)
     {
-        string hours = stale.AgeHours is { } age ? $" in the {age:0.#} h" : "";
         string instead = stale.ForecastHours > 0
-            ? $"what was foretold was taken for {stale.ForecastHours} of those hours"
-            : "nothing was foretold for those hours either";
-        return $"Nothing was read{hours} before loading: {instead}. {WhatHelpsMost}";
+            ? words.Say("assumption.weather_stale.foretold", ("hours", stale.ForecastHours))
+            : words["assumption.weather_stale.not_foretold"];
+        return stale.AgeHours is { } age
+            ? words.Say("assumption.weather_stale", ("age", $"{age:0.#}"), ("instead", instead), WhatHelps(words))
+            : words.Say("assumption.weather_stale.never", ("instead", instead), WhatHelps(words));
     }
 
-    private static IEnumerable<string> Counts(Assumption.ForetoldTaken taken)
+    private static IEnumerable<string> Counts(Wordbook words, Assumption.ForetoldTaken taken)
     {
-        (string Name, int Hours)[] counts =
+        (string Value, int Hours)[] counts =
         [
             ("temperature", taken.TemperatureHours),
             ("humidity", taken.HumidityHours),
@@ -62,13 +65,13 @@ public static class AssumptionWording
             ("wind", taken.WindHours),
             ("radiation", taken.RadiationHours),
         ];
-        return counts.Where(value => value.Hours > 0).Select(value => $"{value.Name} {value.Hours} h");
+        return counts.Where(count => count.Hours > 0).Select(count => words.Say($"assumption.foretold_taken.{count.Value}", ("hours", count.Hours)));
     }
 
-    private static string NotForetold(Assumption.AirNotForetold air)
-    {
-        string dayBefore = air.FromDayBefore > 0 ? $" {air.FromDayBefore} taken from the same hour of the day before;" : "";
-        string held = air.Held > 0 ? $" {air.Held} held at the air last known;" : "";
-        return $"Ambient air is not foretold for {air.UnknownHours} of the {air.Hours} hours that the wither may last:{dayBefore}{held} ready times are less sure.";
-    }
+    private static IEnumerable<string> Done(Wordbook words, Assumption.AirNotForetold air) =>
+    [
+        .. air.FromDayBefore > 0 ? (string[])[words.Say("assumption.air_not_foretold.day_before", ("hours", air.FromDayBefore))] : [],
+        .. air.Held > 0 ? (string[])[words.Say("assumption.air_not_foretold.held", ("hours", air.Held))] : [],
+        words["assumption.air_not_foretold.less_sure"],
+    ];
 }

@@ -14,15 +14,15 @@ public static class FeedWording
     public static string State(Wordbook words, string feed, string? attribution, FeedAsked? last, DateTimeOffset? goodAt, WallClock clock) => string.Join(' ',
         new[] { Asked(words, feed, last, clock), Kept(words, last, goodAt, clock), Configured(words, feed, attribution) }.Where(part => part.Length > 0));
 
-    /// <summary>How it has been doing, for a page that names it: markup, as what the feed itself answered is in English.</summary>
-    public static string StandingHtml(Wordbook words, FeedAsked? last, DateTimeOffset? goodAt, bool isConfigured, WallClock clock) => string.Join(' ',
-        [
-            goodAt is { } at ? words.Html("feed.last_gave", ("time", clock.DateAndClock(at))) : words["feed.gave_none_yet"],
-            .. last is { Refusal: { } refusal }
-                ? (string[])[words.Html("feed.last_refused", ("time", clock.DateAndClock(last.At)), ("refusal", refusal))]
-                : [],
-            .. isConfigured ? (string[])[] : [words["feed.gone"]],
-        ]);
+    /// <summary>How it has been doing, for a page that names it, a sentence each.</summary>
+    public static IEnumerable<Told> Standing(Wordbook words, DateTimeOffset? lastAt, Told? refusal, DateTimeOffset? goodAt, bool isConfigured, WallClock clock) =>
+    [
+        Told.Now(goodAt is { } at ? words.Say("feed.last_gave", ("time", clock.DateAndClock(at))) : words["feed.gave_none_yet"]),
+        .. lastAt is { } asked && refusal is not null
+            ? (Told[])[Told.Now(words.Say("feed.last_refused", ("time", clock.DateAndClock(asked)))), refusal]
+            : [],
+        .. isConfigured ? (Told[])[] : [Told.Now(words["feed.gone"])],
+    ];
 
     private static string Asked(Wordbook words, string feed, FeedAsked? last, WallClock clock) => last switch
     {

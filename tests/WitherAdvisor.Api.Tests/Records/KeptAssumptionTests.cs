@@ -7,6 +7,7 @@ using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Loft.Records.Opening;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Weather;
 using Xunit;
 
@@ -20,12 +21,12 @@ public sealed class KeptAssumptionTests
 
     [Fact]
     public void Every_assumption_comes_back_as_it_was_said_and_as_what_it_was_made_of() => Assert.Equal(
-        All.Select(one => new Assumption.SaidThen(one.Code, AssumptionWording.Sentence(one), one)),
+        All.Select(one => new Assumption.SaidThen(one.Code, AssumptionWording.Sentence(Wordbook.English, one), one)),
         Open(Kept()).Outcome.Assumptions);
 
     [Fact]
     public void Nothing_that_is_kept_beside_the_answer_holds_a_sentence() =>
-        Assert.All(All, one => Assert.DoesNotContain(AssumptionWording.Sentence(one), Kept().OutcomeJson!, StringComparison.Ordinal));
+        Assert.All(All, one => Assert.DoesNotContain(AssumptionWording.Sentence(Wordbook.English, one), Kept().OutcomeJson!, StringComparison.Ordinal));
 
     [Fact]
     public void A_sentence_that_was_altered_by_hand_is_what_is_shown()
@@ -35,7 +36,7 @@ public sealed class KeptAssumptionTests
 
         Assert.Contains(
             Open(altered).Outcome.Assumptions,
-            one => AssumptionWording.Sentence(one).StartsWith("Wind was never read", StringComparison.Ordinal));
+            one => AssumptionWording.Sentence(Wordbook.English, one).StartsWith("Wind was never read", StringComparison.Ordinal));
     }
 
     private static KeptAdvice Kept()

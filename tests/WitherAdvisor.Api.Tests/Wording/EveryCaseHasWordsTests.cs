@@ -8,6 +8,7 @@ using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Feeds;
 using WitherAdvisor.Words.Learning;
 using WitherAdvisor.Words.Model;
@@ -20,22 +21,22 @@ namespace WitherAdvisor.Api.Tests.Wording;
 public sealed class EveryCaseHasWordsTests
 {
     [Fact]
-    public void Every_assumption_makes_a_sentence() => AllSaid<Assumption>(AssumptionWording.Sentence);
+    public void Every_assumption_makes_a_sentence() => AllSaid<Assumption>(one => AssumptionWording.Sentence(Wordbook.English, one));
 
     [Fact]
-    public void Every_fault_of_a_feed_makes_a_sentence() => AllSaid<FeedFault>(FeedFaultWording.Sentence);
+    public void Every_fault_of_a_feed_makes_a_sentence() => AllSaid<FeedFault>(one => FeedFaultWording.Sentence(Wordbook.English, one));
 
     [Fact]
-    public void Every_note_on_a_feeds_weather_makes_a_sentence() => AllSaid<FeedNote>(FeedNoteWording.Sentence);
+    public void Every_note_on_a_feeds_weather_makes_a_sentence() => AllSaid<FeedNote>(one => FeedNoteWording.Sentence(Wordbook.English, one));
 
     [Fact]
-    public void Every_failure_of_a_recalibration_makes_a_sentence() => AllSaid<RecalibrationFailure>(RecalibrationFailureWording.Sentence);
+    public void Every_failure_of_a_recalibration_makes_a_sentence() => AllSaid<RecalibrationFailure>(one => RecalibrationFailureWording.Sentence(Wordbook.English, one));
 
     [Fact]
     public void Every_reason_why_an_outcome_or_a_value_is_left_out_has_words()
     {
-        AllDistinct(Enum.GetValues<LeftOutReason>().Select(RecalibrationWording.LeftOut));
-        AllDistinct(Enum.GetValues<WhyUnknown>().Select(WhyUnknownWording.Reason));
+        AllDistinct(Enum.GetValues<LeftOutReason>().Select(reason => RecalibrationWording.LeftOut(Wordbook.English, reason)));
+        AllDistinct(Enum.GetValues<WhyUnknown>().Select(why => WhyUnknownWording.Reason(Wordbook.English, why)));
     }
 
     [Fact]
@@ -60,17 +61,17 @@ public sealed class EveryCaseHasWordsTests
         ];
         foreach (HowWellTold told in Enum.GetValues<HowWellTold>())
         {
-            AllDistinct(names.Select(name => RecalibrationWording.Learned(new(name, "x", "1", 1, 1, 1.1, 0.9, 1.2, 0.5, told))));
+            AllDistinct(names.Select(name => LearnedWording.Sentence(Wordbook.English, new(name, "x", "1", 1, 1, 1.1, 0.9, 1.2, 0.5, told))));
         }
 
-        AllDistinct(names.Select(name => RecalibrationWording.Alike(new(name, nameof(WitherCoefficients.TurnBlend), 0.8))));
+        AllDistinct(names.Select(name => RecalibrationWording.Alike(Wordbook.English, new(name, nameof(WitherCoefficients.TurnBlend), 0.8))));
     }
 
     [Fact]
     public void Every_measurement_that_may_be_asked_for_makes_a_sentence_on_every_leaf() => AllDistinct(
         from code in MeasurementCodes.All
         from spell in Enum.GetValues<SpellKind>()
-        select RecalibrationWording.Next(new(code, spell, 0.2, 0.1, 0.09)));
+        select RecalibrationWording.Next(Wordbook.English, new(code, spell, 0.2, 0.1, 0.09)));
 
     [Fact]
     public void A_verdict_is_told_for_few_outcomes_for_none_held_out_and_for_both_ways()
@@ -86,10 +87,10 @@ public sealed class EveryCaseHasWordsTests
                 "Not better than the current set on 12 outcomes it had not seen: the ready time is off by 0.50 h on average, against 0.90 h by the current set and 1.10 h by a table of averages; by the site's set for all leaf 0.60 h.",
             ],
             [
-                RecalibrationWording.Verdict(new(VerdictKind.TooFewOutcomes, null, 4), 3, null),
-                RecalibrationWording.Verdict(new(VerdictKind.TooFewOutcomes, null), 6, null),
-                RecalibrationWording.Verdict(new(VerdictKind.BetterThanCurrent, 0.4), 52, holdOut),
-                RecalibrationWording.Verdict(new(VerdictKind.NotBetter, -0.4), 52, holdOut),
+                RecalibrationWording.Verdict(Wordbook.English, new(VerdictKind.TooFewOutcomes, null, 4), 3, null),
+                RecalibrationWording.Verdict(Wordbook.English, new(VerdictKind.TooFewOutcomes, null), 6, null),
+                RecalibrationWording.Verdict(Wordbook.English, new(VerdictKind.BetterThanCurrent, 0.4), 52, holdOut),
+                RecalibrationWording.Verdict(Wordbook.English, new(VerdictKind.NotBetter, -0.4), 52, holdOut),
             ]);
     }
 

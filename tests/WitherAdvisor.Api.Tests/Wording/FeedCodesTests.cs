@@ -1,6 +1,7 @@
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.WeatherFeeds;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Feeds;
 using Xunit;
 
@@ -13,17 +14,17 @@ public sealed class FeedCodesTests
     [Fact]
     public void Hours_are_counted_and_the_first_is_named()
     {
-        Assert.Equal("precipitation is unknown: 4 hours, the first 2026-06-04T20:00Z.", FeedNoteWording.Sentence(new FeedNote.UnknownHours("precipitation", 4, First)));
-        Assert.Equal("precipitation is unknown: the hour of 2026-06-04T20:00Z.", FeedNoteWording.Sentence(new FeedNote.UnknownHours("precipitation", 1, First)));
-        Assert.Equal("rain_mm outside 0 to 300 mm was not kept: 1 hour 2026-06-04T20:00Z.", FeedNoteWording.Sentence(new FeedNote.OutsideRange("rain_mm", 0, 300, "mm", 1, First)));
-        Assert.Equal("rain_mm outside 0 to 300 mm was not kept: 2 hours, the first 2026-06-04T20:00Z.", FeedNoteWording.Sentence(new FeedNote.OutsideRange("rain_mm", 0, 300, "mm", 2, First)));
+        Assert.Equal("precipitation is unknown: 4 hours, the first 2026-06-04T20:00Z.", FeedNoteWording.Sentence(Wordbook.English, new FeedNote.UnknownHours("precipitation", 4, First)));
+        Assert.Equal("precipitation is unknown: the hour of 2026-06-04T20:00Z.", FeedNoteWording.Sentence(Wordbook.English, new FeedNote.UnknownHours("precipitation", 1, First)));
+        Assert.Equal("rain_mm outside 0 to 300 mm was not kept: 1 hour 2026-06-04T20:00Z.", FeedNoteWording.Sentence(Wordbook.English, new FeedNote.OutsideRange("rain_mm", 0, 300, "mm", 1, First)));
+        Assert.Equal("rain_mm outside 0 to 300 mm was not kept: 2 hours, the first 2026-06-04T20:00Z.", FeedNoteWording.Sentence(Wordbook.English, new FeedNote.OutsideRange("rain_mm", 0, 300, "mm", 2, First)));
     }
 
     [Theory]
     [InlineData(0.5, "30 min")]
     [InlineData(26, "26 h")]
     public void A_difference_of_clocks_is_told_in_minutes_or_hours(double hours, string words) =>
-        Assert.Contains(words, FeedNoteWording.Sentence(new FeedNote.OldAnswer(TimeSpan.FromHours(hours))), StringComparison.Ordinal);
+        Assert.Contains(words, FeedNoteWording.Sentence(Wordbook.English, new FeedNote.OldAnswer(TimeSpan.FromHours(hours))), StringComparison.Ordinal);
 
     [Fact]
     public void What_the_feed_said_and_what_went_wrong_before_is_told() => Assert.Equal(
@@ -36,7 +37,7 @@ public sealed class FeedCodesTests
         {
             new FeedFault.QuestionRefused("Given 94."), new FeedFault.QuestionRefused(""), new FeedFault.QuestionRefused(null),
             new FeedFault.TookTooLong(25, new FeedFault.FeedFailed(503, null)), new FeedFault.PointsElsewhere(Elsewhere.Path, null),
-        }.Select(FeedFaultWording.Sentence));
+        }.Select(fault => FeedFaultWording.Sentence(Wordbook.English, fault)));
 
     [Fact]
     public void Every_fault_and_every_note_comes_back_as_it_was_kept()

@@ -14,14 +14,8 @@ public sealed partial class WordsInSourceTests
     /// <summary>Where a page shows what the model, the interface or a feed says in English, and how often: named, so that none is added unseen.</summary>
     private static readonly Dictionary<string, int> InEnglish = new(StringComparer.Ordinal)
     {
-        ["Advice/AdvicePage.razor"] = 1, // warnings of an intake
-        ["Advice/Assumed.razor"] = 2, // assumptions of the model; the state of the feed
-        ["Calibration/CalibrationPage.razor"] = 4, // verdict, lessons, drift, next measurements of the report
-        ["Calibration/ReportPart.razor"] = 2, // coefficients told apart; why outcomes were left out
-        ["Calibration/Standing.razor"] = 1, // why a recalibration failed
-        ["Log/ImportPage.razor"] = 3, // a row's batch, faults and warnings
+        ["Log/ImportPage.razor"] = 1, // faults of a row
         ["Model/ModelPage.razor"] = 1, // the model card is an English document
-        ["Outcomes/OutcomePage.razor"] = 1, // what looks odd
         ["Upload/UploadPage.razor"] = 2, // faults of rows; what the columns mean
     };
 

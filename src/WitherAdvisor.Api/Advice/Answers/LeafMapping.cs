@@ -3,6 +3,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Spells;
+using WitherAdvisor.Words;
 using WitherAdvisor.Words.Weather;
 
 namespace WitherAdvisor.Api.Advice.Answers;
@@ -29,7 +30,7 @@ internal static class LeafMapping
     };
 
     public static AssumptionAnswer ToAnswer(Assumption assumption) =>
-        new() { Code = assumption.Code, Text = AssumptionWording.Sentence(assumption) };
+        new() { Code = assumption.Code, Text = AssumptionWording.Sentence(Wordbook.English, assumption) };
 
     private static SurfaceWaterEstimateAnswer SurfaceWater(Estimate estimate) => new()
     {

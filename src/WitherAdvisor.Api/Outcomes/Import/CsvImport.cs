@@ -14,7 +14,8 @@ internal sealed class CsvImport(ISiteStore sites, LogImport import, TimeProvider
 {
     private static readonly RowRules Rules = new();
 
-    public async Task<Imported> Run(string siteId, Stream csv, ImportQuery asked, CancellationToken cancel)
+    /// <summary>Its rows are told in the words of whoever asks.</summary>
+    public async Task<Imported> Run(string siteId, Stream csv, ImportQuery asked, RowWording told, CancellationToken cancel)
     {
         if (await sites.FindSite(siteId, cancel) is not { } site)
         {
@@ -25,7 +26,7 @@ internal sealed class CsvImport(ISiteStore sites, LogImport import, TimeProvider
         {
             using LogFile file = new(csv);
             IReadOnlyList<FieldError> wrong = file.ReadHeader(out string[] header);
-            return wrong.Count > 0 ? Imported.Refuse(Problem.InvalidInput([.. wrong])) : await Run(site, file, header, asked, cancel);
+            return wrong.Count > 0 ? Imported.Refuse(Problem.InvalidInput([.. wrong])) : await Run(site, file, header, asked, told, cancel);
         }
         catch (DecoderFallbackException)
         {
@@ -33,15 +34,16 @@ internal sealed class CsvImport(ISiteStore sites, LogImport import, TimeProvider
         }
     }
 
-    private async Task<Imported> Run(StoredSite site, LogFile file, string[] header, ImportQuery asked, CancellationToken cancel)
+    private async Task<Imported> Run(
+        StoredSite site, LogFile file, string[] header, ImportQuery asked, RowWording told, CancellationToken cancel)
     {
-        WallClock clock = new(site.TimeZone);
+        WallClock clock = new(site.TimeZone, told.Words);
         IEnumerable<ReadLine> lines = new LineReading(site, Rules, clock.Read, time.NowInMilliseconds()).Over(file, header);
         OddRows odd = asked.Odd ?? OddRows.Ask;
         return ImportMapping.ToAnswer(
             asked.Mode == ImportMode.Take
                 ? await import.Take(site, lines, odd, asked.Keep ?? KeepRows.AllOrNone, cancel)
                 : await import.Preview(site, lines, odd, cancel),
-            clock);
+            clock, told);
     }
 }

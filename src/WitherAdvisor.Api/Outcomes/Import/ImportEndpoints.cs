@@ -17,7 +17,7 @@ internal static class ImportEndpoints
     private static async Task<Results<Ok<ImportAnswer>, ProblemResult>> PostImport(
         string site, Query<ImportQuery> query, SpooledCsv body, CsvImport import, CancellationToken cancel)
     {
-        Imported imported = await import.Run(site, body.Value, query.Value, cancel);
+        Imported imported = await import.Run(site, body.Value, query.Value, RowWording.OfRequests, cancel);
         return imported.Answer is { } answer ? TypedResults.Ok(answer) : imported.Refusal!;
     }
 }

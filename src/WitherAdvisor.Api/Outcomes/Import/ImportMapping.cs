@@ -2,7 +2,6 @@ using WitherAdvisor.Api.Http;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Importing;
 using WitherAdvisor.LogFiles.Reading;
-using WitherAdvisor.Words;
 using WitherAdvisor.Words.Leaf;
 using WitherAdvisor.Words.Units;
 
@@ -11,15 +10,15 @@ namespace WitherAdvisor.Api.Outcomes.Import;
 /// <summary>What came of an import as an answer: columns by the names in the file, reasons as sentences.</summary>
 internal static class ImportMapping
 {
-    public static Imported ToAnswer(ImportResult<ReadLine> result, WallClock clock) => result switch
+    public static Imported ToAnswer(ImportResult<ReadLine> result, WallClock clock, RowWording told) => result switch
     {
-        ImportResult<ReadLine>.Previewed preview => new(ToAnswer(preview.Tally, kept: false, clock), null),
-        ImportResult<ReadLine>.Taken taken => new(ToAnswer(taken.Tally, taken.Tally.AddsAny, clock), null),
+        ImportResult<ReadLine>.Previewed preview => new(ToAnswer(preview.Tally, kept: false, clock, told), null),
+        ImportResult<ReadLine>.Taken taken => new(ToAnswer(taken.Tally, taken.Tally.AddsAny, clock, told), null),
         ImportResult<ReadLine>.NothingKept nothing => Imported.Refuse(NothingKept(nothing.Tally)),
         _ => throw new ArgumentOutOfRangeException(nameof(result), result, "Nobody has said what this is answered with."),
     };
 
-    private static ImportAnswer ToAnswer(ImportTally<ReadLine> tally, bool kept, WallClock clock) => new()
+    private static ImportAnswer ToAnswer(ImportTally<ReadLine> tally, bool kept, WallClock clock, RowWording told) => new()
     {
         Kept = kept,
         Rows = tally.Lines,
@@ -28,18 +27,18 @@ internal static class ImportMapping
         AlreadyThere = tally.Count(RowState.AlreadyThere),
         Odd = tally.Count(RowState.Odd),
         Wrong = tally.Count(RowState.Wrong),
-        Report = [.. tally.Shown.Select(line => ToAnswer(line, clock))],
+        Report = [.. tally.Shown.Select(line => ToAnswer(line, clock, told))],
     };
 
-    private static ImportRowAnswer ToAnswer(JudgedLine<ReadLine> line, WallClock clock) => new()
+    private static ImportRowAnswer ToAnswer(JudgedLine<ReadLine> line, WallClock clock, RowWording told) => new()
     {
         Line = line.Line.Line,
         State = line.State,
         Batch = line.Line.Read is { Batch: { } batch }
-            ? $"{batch.TroughId}, {clock.DateAndClock(batch.Batch.LoadedAt)}, {LeafWording.Label(Wordbook.English, batch.Batch.Label)}"
+            ? $"{batch.TroughId}, {clock.DateAndClock(batch.Batch.LoadedAt)}, {LeafWording.Label(told.Words, batch.Batch.Label)}"
             : null,
         Errors = Errors(line),
-        Warnings = Warnings(line),
+        Warnings = [.. line.Oddities.Select(told.Warning)],
     };
 
     private static ProblemResult NothingKept(ImportTally<ReadLine> tally)
@@ -48,7 +47,7 @@ internal static class ImportMapping
             [.. tally.Unfit.SelectMany(line => Errors(line).Select(error => error.At($"line {line.Line.Line}, column {error.Field}")))];
         List<ProblemWarning> odd =
         [
-            .. tally.Unfit.SelectMany(line => Warnings(line).Select(warning => warning with { Field = $"line {line.Line.Line}, {warning.Field}" }))
+            .. tally.Unfit.SelectMany(line => line.Oddities.Select(OutcomeRefusals.Warning).Select(warning => warning with { Field = $"line {line.Line.Line}, {warning.Field}" }))
                 .Take(Problem.MostErrorsShown),
         ];
         return errors.Count == 0 ? Problem.Unusual(odd) : Problem.InvalidInput(errors, odd);
@@ -56,8 +55,6 @@ internal static class ImportMapping
 
     private static List<FieldError> Errors(JudgedLine<ReadLine> line) =>
         [.. line.Line.Errors, .. line.Faults.Select(fault => Error(fault, line.Line))];
-
-    private static List<ProblemWarning> Warnings(JudgedLine<ReadLine> line) => [.. line.Oddities.Select(OutcomeRefusals.Warning)];
 
     private static FieldError Error(LineFault fault, ReadLine line) => fault switch
     {

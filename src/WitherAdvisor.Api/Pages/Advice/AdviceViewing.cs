@@ -30,12 +30,12 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
         StoredTrough trough = new(batch.SiteId, batch.TroughId, inputs.TroughName, inputs.Request.Trough);
         return new(
             new(batch.SiteId, inputs.SiteName, inputs.TimeZone, inputs.Request.Site), trough, batch,
-            record.Outcome, record.MadeAt, await Warnings(batch, trough, page.Now, cancel), page)
+            record.Outcome, record.MadeAt, await Warnings(batch, trough, page, cancel), page)
         {
             ModelVersion = record.ModelVersion,
             Sensitivity = record.ModelVersion == ModelVersion.Current ? SensitivityAnalysis.Of(inputs.Request) : null,
             OthersRunning = batch.IsRunning ? await OthersRunning(batch, page.Words, cancel) : [],
-            Feed = (await feeds.Of(batch.SiteId, cancel))?.Text,
+            Feed = await feeds.Told(batch.SiteId, page.Words, cancel),
         };
     }
 
@@ -47,15 +47,19 @@ internal sealed class AdviceViewing(IBatchStore batches, FeedStates feeds)
     ];
 
     private async Task<IReadOnlyList<string>> Warnings(
-        StoredBatch batch, StoredTrough trough, DateTimeOffset now, CancellationToken cancel)
+        StoredBatch batch, StoredTrough trough, PageContext page, CancellationToken cancel)
     {
         if (!batch.IsRunning)
         {
             return [];
         }
 
-        DateTimeOffset at = now > batch.Batch.LoadedAt ? now : batch.Batch.LoadedAt;
+        DateTimeOffset at = page.Now > batch.Batch.LoadedAt ? page.Now : batch.Batch.LoadedAt;
         IReadOnlyList<StoredBatch> lying = await batches.OnTrough(batch.SiteId, batch.TroughId, at, cancel);
-        return [.. LotKeeping.Warnings(batch, [.. lying.Where(other => other.Id != batch.Id)], trough).Select(LotWarningWording.Sentence)];
+        return
+        [
+            .. LotKeeping.Warnings(batch, [.. lying.Where(other => other.Id != batch.Id)], trough)
+                .Select(warning => LotWarningWording.Sentence(page.Words, warning)),
+        ];
     }
 }

@@ -55,7 +55,7 @@ internal static class ImportPageEndpoints
         using MemoryStream stream = new(csv);
         OddRows odd = posted.Typed.ContainsKey(OddField) ? OddRows.Confirm : OddRows.Ask;
         ImportQuery asked = new() { Mode = takes ? ImportMode.Take : ImportMode.Preview, Keep = KeepRows.GoodRows, Odd = odd };
-        Imported imported = await import.Run(site, stream, asked, cancel);
+        Imported imported = await import.Run(site, stream, asked, RowWording.OfPages(page.Words), cancel);
         return Draw(found, page, imported.Answer, takes ? null : csv, imported.Refusal?.Problem.Detail, Wordbook.English.Tag);
     }
 

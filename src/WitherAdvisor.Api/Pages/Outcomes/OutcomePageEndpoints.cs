@@ -65,9 +65,12 @@ internal static class OutcomePageEndpoints
         }
 
         Refuse(reader, problem.Errors ?? []);
-        return problem.Errors is null && problem.Warnings is null
-            ? PageAnswer.Unchanged(problem, page)
-            : Draw(view with { Odd = problem.Warnings ?? [] }, StatusCodes.Status422UnprocessableEntity);
+        return result switch
+        {
+            OutcomeEntryResult.Unusual unusual => Draw(view with { Odd = unusual.Oddities }, StatusCodes.Status422UnprocessableEntity),
+            OutcomeEntryResult.Impossible => Draw(view, StatusCodes.Status422UnprocessableEntity),
+            _ => PageAnswer.Unchanged(problem, page),
+        };
     }
 
     private static async Task<OutcomeView?> View(

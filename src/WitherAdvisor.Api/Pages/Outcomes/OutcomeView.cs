@@ -1,8 +1,8 @@
-using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Outcomes;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Loft.Outcomes;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Store;
 using WitherAdvisor.Words.Units;
@@ -15,7 +15,7 @@ namespace WitherAdvisor.Api.Pages.Outcomes;
 /// <param name="Odd">What looks odd and nobody has confirmed.</param>
 public sealed record OutcomeView(
     StoredSite Site, StoredBatch Batch, OutcomeAnswer? Kept, AdviceFigures? Advice, IReadOnlyList<TasterScale> Scales,
-    OutcomeForm Layout, FilledForm Form, IReadOnlyList<ProblemWarning> Odd, PageContext Page)
+    OutcomeForm Layout, FilledForm Form, IReadOnlyList<OutcomeOddity> Odd, PageContext Page)
 {
     public WallClock Clock { get; } = new(Site.TimeZone, Page.Words);
 

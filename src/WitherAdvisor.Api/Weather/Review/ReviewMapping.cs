@@ -60,7 +60,7 @@ internal static class ReviewMapping
     public static IReadOnlyList<UnknownAnswer> Unknown(params IEnumerable<(string Field, ReviewValue Value)> values) =>
     [
         .. values.Where(named => named.Value.Reason is not null)
-            .Select(named => new UnknownAnswer { Field = named.Field, Reason = WhyUnknownWording.Reason(named.Value.Reason!.Value) }),
+            .Select(named => new UnknownAnswer { Field = named.Field, Reason = WhyUnknownWording.Reason(Wordbook.English, named.Value.Reason!.Value) }),
     ];
 
     private static WantedReadingAnswer ToAnswer(WantedReading wanted, SiteClock clock, WallClock wall) => new()
@@ -75,9 +75,9 @@ internal static class ReviewMapping
         Name = feed.Name,
         Attribution = feed.Attribution,
         LastFetchedAt = Local(feed.Last?.FetchedAt, clock),
-        LastRefusal = feed.Last?.Refusal is { } fault ? FeedFaultWording.Sentence(fault) : null,
+        LastRefusal = feed.Last?.Refusal is { } fault ? FeedFaultWording.Sentence(Wordbook.English, fault) : null,
         LastGoodAt = Local(feed.LastGood?.FetchedAt, clock),
-        Notes = [.. (feed.LastGood?.Notes ?? []).Select(FeedNoteWording.Sentence)],
+        Notes = [.. (feed.LastGood?.Notes ?? []).Select(note => FeedNoteWording.Sentence(Wordbook.English, note))],
     };
 
     private static SpellThresholdsAnswer ToAnswer(SpellThresholds thresholds) => new()
