@@ -10,6 +10,7 @@ internal sealed class HostNames(IReadOnlyList<string> configured)
 
     private const string Localhost = "localhost";
 
+    /// <summary>As the operator configured it.</summary>
     /// <exception cref="InvalidOperationException">What is configured is no name.</exception>
     public static HostNames From(IConfiguration configuration)
     {

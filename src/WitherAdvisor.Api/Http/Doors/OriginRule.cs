@@ -6,6 +6,7 @@ internal sealed class OriginRule(IReadOnlyList<string> configured)
     /// <summary>Origins with scheme, and port where it is not the scheme's own, parted by semicolons; for a proxy that speaks TLS for us.</summary>
     public const string Key = "Hosts:Origins";
 
+    /// <summary>As the operator configured it.</summary>
     /// <exception cref="InvalidOperationException">What is configured is no origin.</exception>
     public static OriginRule From(IConfiguration configuration)
     {

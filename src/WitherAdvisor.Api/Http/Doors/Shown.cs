@@ -7,7 +7,8 @@ internal static class Shown
 
     public static string Of(string? given) => given switch
     {
-        null or "" => "missing",
+        null => "missing",
+        "" => "empty",
         { Length: > Longest } => given[..Longest] + "…",
         _ => given,
     };

@@ -26,13 +26,11 @@ public sealed class OriginDoorTests(RunningService service)
     [Theory]
     [InlineData("Origin", Stranger)]
     [InlineData("Origin", "null")]
-    [InlineData("Origin", "")]
     [InlineData("Origin", "https://localhost")]
     [InlineData("Origin", "http://localhost:8081")]
     [InlineData("Origin", "http://localhost.stranger.example")]
     [InlineData("Sec-Fetch-Site", "cross-site")]
     [InlineData("Sec-Fetch-Site", "same-site")]
-    [InlineData("Sec-Fetch-Site", "")]
     public async Task A_refused_change_is_told_what_it_gave_and_changes_nothing(string header, string value)
     {
         TestLoft loft = await TestLoft.Open(service);
@@ -41,7 +39,7 @@ public sealed class OriginDoorTests(RunningService service)
 
         Reply reply = (await new Caller(client).Put(loft.Path + "/troughs/t9", Bodies.Trough())).ExpectProblem(403, ForeignOrigin);
 
-        Assert.Contains($"{header} is {(value.Length == 0 ? "missing" : value)}; allowed is ", (string)reply.Json["detail"]!, StringComparison.Ordinal);
+        Assert.Contains($"{header} is {value}; allowed is ", (string)reply.Json["detail"]!, StringComparison.Ordinal);
         (await loft.Caller.Get(loft.Path + "/troughs/t9")).Expect(404);
     }
 

@@ -5,7 +5,6 @@ namespace WitherAdvisor.Api.Tests.Http.Doors;
 public sealed class PathDoorTests(RunningService service)
 {
     [Theory]
-    [InlineData("/v1/sites/%00")]
     [InlineData("/v1/sites/a%0Ab")]
     [InlineData("/v1/batches/%1F")]
     [InlineData("/v1/batches/%C2%85")]

@@ -10,7 +10,7 @@ public sealed class ResponseHeadersTests(RunningService service)
         IEnumerable<ServedRoute> further =
         [
             new(HttpMethod.Get, "/swagger/index.html"), new(HttpMethod.Get, "/nothing/at/all"), new(HttpMethod.Delete, "/v1/sites"),
-            new(HttpMethod.Get, "/v1/sites/%00"), new(HttpMethod.Get, "/v1/sites?unheard_of=1"),
+            new(HttpMethod.Get, "/v1/sites/%0A"), new(HttpMethod.Get, "/v1/sites?unheard_of=1"),
         ];
         foreach (ServedRoute route in ServedRoute.All(service).Concat(further))
         {
