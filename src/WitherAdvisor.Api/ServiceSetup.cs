@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Demo;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Http.Doors;
 using WitherAdvisor.Api.ModelCard;
 using WitherAdvisor.Api.OpenApi;
 using WitherAdvisor.Api.Outcomes;
@@ -35,6 +36,7 @@ internal static class ServiceSetup
     {
         builder.ListenOnLoopbackUnlessTold();
         builder.LogOnlyWhatMatters();
+        builder.Services.AddDoors(builder.Configuration);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddWitherStore(DatabasePath.From(builder.Configuration));
         builder.Services.AddWeatherFeeds(builder.Configuration);
@@ -58,7 +60,9 @@ internal static class ServiceSetup
 
     public static void UseWitherAdvisor(this WebApplication app)
     {
+        app.UseResponseHeaders();
         app.UseStatusProblems();
+        app.UseDoors();
         app.MapApiDocument();
         app.MapHealth();
         app.MapV1();
@@ -68,7 +72,7 @@ internal static class ServiceSetup
 
     private static void MapV1(this WebApplication app)
     {
-        RouteGroupBuilder v1 = app.MapGroup("/v1").RefuseBadArguments();
+        RouteGroupBuilder v1 = app.MapGroup("/v1").RefuseUnknownQueries().RefuseBadArguments();
         v1.MapSites();
         v1.MapTroughs();
         v1.MapWeather();

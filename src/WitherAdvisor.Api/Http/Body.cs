@@ -1,5 +1,6 @@
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
+using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Http;
 
@@ -10,6 +11,11 @@ internal sealed class Body<T>(T? value, ProblemResult? refusal)
 {
     public static async ValueTask<Body<T>?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
+        if (MediaTypeDoor.Refuse(context.Request, MediaTypeDoor.Json) is { } foreign)
+        {
+            return new(null, foreign);
+        }
+
         Refusable<byte[]> bytes = await BodyBytes.Read(context.Request, context.RequestAborted);
         if (bytes.Refusal is { } tooLarge)
         {
@@ -21,5 +27,5 @@ internal sealed class Body<T>(T? value, ProblemResult? refusal)
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
-        builder.Metadata.Add(new AcceptsMetadata(["application/json"], typeof(T)));
+        builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Json], typeof(T)));
 }

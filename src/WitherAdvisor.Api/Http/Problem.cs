@@ -22,22 +22,22 @@ internal static class Problem
     public static ProblemResult InvalidInput(FieldError error) => InvalidInput([error]);
 
     public static ProblemResult Malformed(string detail) =>
-        new(Named("malformed-body", "The body cannot be read.", StatusCodes.Status400BadRequest, detail));
+        Named("malformed-body", "The body cannot be read.", StatusCodes.Status400BadRequest, detail);
 
     /// <summary>There is no such site, trough, batch or advice.</summary>
     public static ProblemResult Unknown(string noun, string id) =>
-        new(Named("unknown-" + noun, $"There is no such {noun}.", StatusCodes.Status404NotFound, $"No {noun} is called '{id}'."));
+        Named("unknown-" + noun, $"There is no such {noun}.", StatusCodes.Status404NotFound, $"No {noun} is called '{id}'.");
 
     public static ProblemResult Conflict(string code, string title, string detail) =>
-        new(Named(code, title, StatusCodes.Status409Conflict, detail));
+        Named(code, title, StatusCodes.Status409Conflict, detail);
 
     /// <summary>It is kept here, and cannot be read.</summary>
     public static ProblemResult Unreadable(string code, string title, string detail) =>
-        new(Named(code, title, StatusCodes.Status422UnprocessableEntity, detail));
+        Named(code, title, StatusCodes.Status422UnprocessableEntity, detail);
 
     /// <summary>Nothing is wrong, but something looks odd and nobody has confirmed that it is so.</summary>
     public static ProblemResult Unusual(IReadOnlyList<ProblemWarning> warnings) => new(
-        Named(
+        Answer(
             "unusual-outcome", "This looks odd; nothing was kept.", StatusCodes.Status409Conflict,
             $"Correct it or send it again with these codes in confirm: {string.Join(", ", warnings.Select(warning => warning.Code).Distinct())}.")
         with
@@ -46,7 +46,7 @@ internal static class Problem
         });
 
     public static ProblemResult TooLarge(int mostBytes) =>
-        new(Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes."));
+        Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes.");
 
     public static ProblemResult OfStatus(int status) => new(new()
     {
@@ -55,7 +55,9 @@ internal static class Problem
         Status = status,
     });
 
-    private static ProblemAnswer Named(string code, string title, int status, string detail) =>
+    public static ProblemResult Named(string code, string title, int status, string detail) => new(Answer(code, title, status, detail));
+
+    private static ProblemAnswer Answer(string code, string title, int status, string detail) =>
         new() { Type = Urn(code), Title = title, Status = status, Detail = detail };
 
     private static string Urn(string code) => "urn:witheradvisor:problem:" + code;

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Diagnostics;
+using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Http;
 
@@ -22,6 +23,12 @@ internal static class StatusProblems
 
     private static Task WriteFailure(HttpContext context) => Write(context);
 
-    private static Task Write(HttpContext context) =>
-        Problem.OfStatus(context.Response.StatusCode).ExecuteAsync(context);
+    private static Task Write(HttpContext context) => Of(context).ExecuteAsync(context);
+
+    private static ProblemResult Of(HttpContext context) => context.Response.StatusCode switch
+    {
+        StatusCodes.Status415UnsupportedMediaType => DoorProblems.MediaType(
+            context.Request.ContentType, "what the OpenAPI document names for this path: application/json, or text/csv for a table"),
+        int status => Problem.OfStatus(status),
+    };
 }

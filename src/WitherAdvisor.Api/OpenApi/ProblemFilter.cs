@@ -1,4 +1,5 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Mvc.ApiExplorer;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -13,7 +14,7 @@ internal sealed class ProblemFilter : IOperationFilter
     {
         operation.Responses ??= [];
         IOpenApiSchema problem = context.SchemaGenerator.GenerateSchema(typeof(ProblemAnswer), context.SchemaRepository);
-        foreach (int status in Statuses(operation))
+        foreach (int status in Statuses(operation, context.ApiDescription))
         {
             operation.Responses[status.ToString(CultureInfo.InvariantCulture)] = new OpenApiResponse
             {
@@ -26,18 +27,21 @@ internal sealed class ProblemFilter : IOperationFilter
         }
     }
 
-    private static IEnumerable<int> Statuses(OpenApiOperation operation)
+    private static IEnumerable<int> Statuses(OpenApiOperation operation, ApiDescription route)
     {
         bool hasBody = operation.RequestBody is not null;
         bool hasParameters = operation.Parameters is { Count: > 0 };
         bool hasPath = operation.Parameters?.Any(parameter => parameter.In == ParameterLocation.Path) == true;
+        bool isStrict = route.RelativePath!.StartsWith("v1/", StringComparison.Ordinal);
         return new (bool Applies, int Status)[]
         {
-            (hasBody || hasParameters, StatusCodes.Status400BadRequest),
+            (isStrict || hasBody || hasParameters, StatusCodes.Status400BadRequest),
+            (!HttpMethods.IsGet(route.HttpMethod!), StatusCodes.Status403Forbidden),
             (hasPath, StatusCodes.Status404NotFound),
             (operation.Responses!.ContainsKey("409"), StatusCodes.Status409Conflict),
             (hasBody, StatusCodes.Status413PayloadTooLarge),
             (hasBody, StatusCodes.Status415UnsupportedMediaType),
+            (true, StatusCodes.Status421MisdirectedRequest),
         }.Where(pair => pair.Applies).Select(pair => pair.Status);
     }
 }

@@ -10,8 +10,6 @@ internal static class PageHeaders
     {
         IHeaderDictionary headers = context.HttpContext.Response.Headers;
         headers.ContentSecurityPolicy = Policy;
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "same-origin";
         headers.CacheControl = "no-cache, no-store";
         headers.Pragma = "no-cache";
         return next(context);

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.Metadata;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Http.Doors;
 using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Weather;
@@ -10,15 +11,17 @@ namespace WitherAdvisor.Api.Weather;
 internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
     : Refusable<CsvTable>(readings, refusal), IBindableFromHttpContext<ReadingsBody>, IEndpointParameterMetadataProvider
 {
-    public const string Json = "application/json";
-    public const string Csv = "text/csv";
-
     private const string KeepName = "keep";
 
     private static readonly string GoodRows = JsonNamingPolicy.SnakeCaseLower.ConvertName(nameof(KeptRows.GoodRows));
 
     public static async ValueTask<ReadingsBody?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
+        if (MediaTypeDoor.Refuse(context.Request, MediaTypeDoor.Json, MediaTypeDoor.Csv) is { } foreign)
+        {
+            return new(null, foreign);
+        }
+
         Refusable<byte[]> bytes = await BodyBytes.Read(context.Request, context.RequestAborted);
         if (bytes.Refusal is { } tooLarge)
         {
@@ -26,13 +29,12 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
         }
 
         KeptRows keep = context.Request.Query[KeepName] == GoodRows ? KeptRows.GoodRows : KeptRows.AllOrNone;
-        bool isCsv = context.Request.ContentType?.StartsWith(Csv, StringComparison.OrdinalIgnoreCase) == true;
-        Refusable<CsvTable> read = isCsv ? CsvReadings.Read(bytes.Value, keep) : OfJson(bytes.Value, keep);
+        Refusable<CsvTable> read = MediaTypeDoor.IsCsv(context.Request) ? CsvReadings.Read(bytes.Value, keep) : OfJson(bytes.Value, keep);
         return read.Refusal is null ? new(read.Value, null) : new(null, read.Refusal);
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
-        builder.Metadata.Add(new AcceptsMetadata([Json, Csv], typeof(IReadOnlyList<ReadingInput>)));
+        builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Json, MediaTypeDoor.Csv], typeof(IReadOnlyList<ReadingInput>)));
 
     private static Refusable<CsvTable> OfJson(byte[] utf8, KeptRows keep)
     {

@@ -49,7 +49,7 @@ public sealed class ProblemTests(RunningService service)
     [InlineData("application/x-www-form-urlencoded")]
     [InlineData("text/csv")]
     public async Task A_body_in_another_format_is_a_problem_too(string contentType) =>
-        (await service.Caller.PostText("/v1/advice", "x", contentType)).ExpectProblem(415, "about:blank");
+        (await service.Caller.PostText("/v1/advice", "x", contentType)).ExpectProblem(415, "urn:witheradvisor:problem:media-type");
 
     [Theory]
     [InlineData(true)]

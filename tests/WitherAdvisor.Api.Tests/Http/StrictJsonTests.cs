@@ -54,6 +54,8 @@ public sealed class StrictJsonTests(RunningService service)
     [InlineData("2026-03-01T13:00:00+0530")]
     [InlineData("2026-03-01T13:00:00+15:00")]
     [InlineData("2026-03-01T25:00:00Z")]
+    [InlineData("2026-03-01T24:00:00Z")]
+    [InlineData("2026-03-01t24:00:00z")]
     [InlineData("1949-12-31T13:00:00Z")]
     [InlineData("2101-03-01T13:00:00Z")]
     [InlineData("9999-12-31T23:59:59-14:00")]

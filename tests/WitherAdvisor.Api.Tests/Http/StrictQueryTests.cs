@@ -14,6 +14,9 @@ public sealed class StrictQueryTests(RunningService service)
     [InlineData("abc")]
     [InlineData("")]
     [InlineData("%2B5%20")]
+    [InlineData("1e1")]
+    [InlineData("%2B1")]
+    [InlineData("1.0")]
     public async Task A_number_that_does_not_fit_is_refused_with_its_range(string given)
     {
         TestLoft loft = await TestLoft.Open(service);

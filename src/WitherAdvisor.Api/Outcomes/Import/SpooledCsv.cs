@@ -2,6 +2,7 @@ using System.Reflection;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http.Metadata;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 
@@ -17,6 +18,11 @@ internal sealed class SpooledCsv(Stream? csv, ProblemResult? refusal)
 
     public static async ValueTask<SpooledCsv?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
+        if (MediaTypeDoor.Refuse(context.Request, MediaTypeDoor.Csv) is { } foreign)
+        {
+            return new(null, foreign);
+        }
+
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
         {
             limit.MaxRequestBodySize = Most + 1;
@@ -35,7 +41,7 @@ internal sealed class SpooledCsv(Stream? csv, ProblemResult? refusal)
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
-        builder.Metadata.Add(new AcceptsMetadata(["text/csv"], typeof(string)));
+        builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Csv], typeof(string)));
 
     private static async Task<bool> Spool(Stream body, FileStream file, CancellationToken cancel)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Words;
 using WitherAdvisor.Words.Units;
 
@@ -40,6 +41,12 @@ public sealed class FormReader(Wordbook words, IReadOnlyDictionary<string, strin
         if (text.Length > longest || text.Any(char.IsControl))
         {
             Refuse(field, label, words.Say("form.too_long", ("given", Quote(text)), ("length", text.Length), ("most", longest)));
+            return null;
+        }
+
+        if (UnseenCharacters.AnyIn(text))
+        {
+            Refuse(field, label, words["form.unseen"]);
             return null;
         }
 
