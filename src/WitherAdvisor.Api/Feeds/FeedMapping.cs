@@ -52,5 +52,10 @@ internal static class FeedMapping
     };
 
     private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
-        new() { Reason = refused.Reason, Text = FeedFaultWording.Sentence(Wordbook.English, refused.Fault), ComeAgainAt = refused.ComeAgainAt?.InMilliseconds() };
+        new()
+        {
+            Reason = refused.Reason,
+            Text = FeedFaultWording.Sentence(Wordbook.English, refused.Fault),
+            ComeAgainAt = refused.ComeAgainAt?.InMilliseconds(),
+        };
 }

@@ -1,6 +1,5 @@
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
-using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Http;
 

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Diagnostics;
-using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Http;
 

@@ -2,7 +2,6 @@ using System.Reflection;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.Metadata;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Http.Doors;
 using WitherAdvisor.Fields;
 
 namespace WitherAdvisor.Api.Weather;

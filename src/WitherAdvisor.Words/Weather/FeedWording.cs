@@ -15,7 +15,8 @@ public static class FeedWording
         new[] { Asked(words, feed, last, clock), Kept(words, last, goodAt, clock), Configured(words, feed, attribution) }.Where(part => part.Length > 0));
 
     /// <summary>How it has been doing, for a page that names it, a sentence each.</summary>
-    public static IEnumerable<Told> Standing(Wordbook words, DateTimeOffset? lastAt, Told? refusal, DateTimeOffset? goodAt, bool isConfigured, WallClock clock) =>
+    public static IEnumerable<Told> Standing(
+        Wordbook words, DateTimeOffset? lastAt, Told? refusal, DateTimeOffset? goodAt, bool isConfigured, WallClock clock) =>
     [
         Told.Now(goodAt is { } at ? words.Say("feed.last_gave", ("time", clock.DateAndClock(at))) : words["feed.gave_none_yet"]),
         .. lastAt is { } asked && refusal is not null

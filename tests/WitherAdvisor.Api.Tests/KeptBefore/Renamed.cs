@@ -13,7 +13,7 @@ internal static class Renamed
     public static readonly IReadOnlyList<(string Then, string Now)> Words =
     [
         // A sentence said its only number twice.
-        ("judged by hand: by hand 7.0 %", "judged by hand"),
+        ("judged by hand: by hand 7.0 %.", "judged by hand."),
     ];
 
     /// <summary>Parts of a page that are headed otherwise, by the id of their heading.</summary>

@@ -2,7 +2,6 @@ using System.Reflection;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http.Metadata;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Http.Doors;
 
 namespace WitherAdvisor.Api.Outcomes.Import;
 

@@ -1,4 +1,4 @@
-namespace WitherAdvisor.Api.Http.Doors;
+namespace WitherAdvisor.Api.Http;
 
 /// <summary>Why a request is turned away before anything of it is read.</summary>
 internal static class DoorProblems

@@ -1,6 +1,6 @@
 using Microsoft.Net.Http.Headers;
 
-namespace WitherAdvisor.Api.Http.Doors;
+namespace WitherAdvisor.Api.Http;
 
 /// <summary>
 /// Holds a body to the type that it says it is of. A type has to be said: a page of another site can send untyped text without asking,

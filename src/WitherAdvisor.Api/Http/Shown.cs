@@ -1,4 +1,4 @@
-namespace WitherAdvisor.Api.Http.Doors;
+namespace WitherAdvisor.Api.Http;
 
 /// <summary>A header as an answer shows it.</summary>
 internal static class Shown
