@@ -63,7 +63,7 @@ public sealed partial class TidyTests
 
     [Fact]
     public void No_method_is_longer_than_a_reader_can_hold() =>
-        Assert.Empty(LongMethods().Where(method => method.Lines > ShapeExceptions.LongMethods.GetValueOrDefault(method.Name)));
+        Assert.DoesNotContain(LongMethods(), method => method.Lines > ShapeExceptions.LongMethods.GetValueOrDefault(method.Name));
 
     [Fact]
     public void Each_exception_is_needed_and_gets_no_bigger_than_it_is()
