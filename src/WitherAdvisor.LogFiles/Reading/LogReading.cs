@@ -37,7 +37,7 @@ internal sealed class LogReading(string siteId, IRowRules rules, DateTimeOffset 
         }
 
         StoredBatch stored = new(
-            id, siteId, row.Trough, InUtc(batch), row.CreatedAt?.ToUniversalTime() ?? now, UnloadedAt(row), BatchEnd.Unloaded,
+            id, siteId, row.Trough, batch.InUtc(), row.CreatedAt?.ToUniversalTime() ?? now, UnloadedAt(row), BatchEnd.Unloaded,
             PluckingAssumed: row.PluckedFrom is null);
         return new(stored, outcome with { Outcome = WithTurns(outcome.Outcome) }, LogAdviceReading.Read(row, id));
     }
@@ -52,14 +52,6 @@ internal sealed class LogReading(string siteId, IRowRules rules, DateTimeOffset 
         row.SurfaceFeel,
         Percent.ToFraction(row.MeasuredMoistureWetBasisPercent),
         row.ReadyBy);
-
-    private static Batch InUtc(Batch batch) => batch with
-    {
-        PluckedFrom = batch.PluckedFrom.ToUniversalTime(),
-        PluckedTo = batch.PluckedTo.ToUniversalTime(),
-        LoadedAt = batch.LoadedAt.ToUniversalTime(),
-        ReadyBy = batch.ReadyBy?.ToUniversalTime(),
-    };
 
     private StoredOutcome Outcome(LogRow row, string batchId, ICollection<FieldError> errors) => new(
         batchId, LogOutcomeReading.Read(row, errors), row.EnteredAt?.ToUniversalTime() ?? now, row.EnteredBy, LogLists.ReadTexts(row.Confirmed));

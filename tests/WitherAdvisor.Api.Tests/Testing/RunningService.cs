@@ -42,6 +42,11 @@ public sealed class RunningService : WebApplicationFactory<Program>, IAsyncLifet
 
     public Caller Caller => new(CreateClient());
 
+    /// <summary>Another service that was told one thing otherwise, with a database of its own: what starts ends what runs on its file.</summary>
+    public WebApplicationFactory<Program> Told(string key, string value) => WithWebHostBuilder(builder => builder
+        .UseSetting(DatabasePath.Key, Path.Combine(folder.FullName, $"{Guid.NewGuid():N}.db"))
+        .UseSetting(key, value));
+
     /// <summary>Starts it once: two tests that ask for it at once would else start two on one database.</summary>
     public ValueTask InitializeAsync()
     {

@@ -60,7 +60,7 @@ public sealed class HostDoorTests(RunningService service)
     [InlineData("other.example", 421)]
     public async Task The_operator_may_name_others(string host, int status)
     {
-        await using var told = service.WithWebHostBuilder(builder => builder.UseSetting(HostNames.Key, "loft.example; 192.0.2.7"));
+        await using var told = service.Told(HostNames.Key, "loft.example; 192.0.2.7");
         using HttpClient client = told.CreateClient();
         client.DefaultRequestHeaders.Host = host;
         (await new Caller(client).Get("/health")).Expect(status);

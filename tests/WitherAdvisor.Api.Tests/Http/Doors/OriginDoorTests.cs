@@ -70,7 +70,7 @@ public sealed class OriginDoorTests(RunningService service)
     [InlineData("https://other.example", 403)]
     public async Task The_operator_may_name_the_origin_that_a_proxy_serves(string origin, int status)
     {
-        await using var told = service.WithWebHostBuilder(builder => builder.UseSetting(OriginRule.Key, "https://loft.example"));
+        await using var told = service.Told(OriginRule.Key, "https://loft.example");
         using HttpClient client = told.CreateClient();
         client.DefaultRequestHeaders.Add("Origin", origin);
         (await new Caller(client).Post("/v1/advice/nowhere/replay")).Expect(status);
