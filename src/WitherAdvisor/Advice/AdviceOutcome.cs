@@ -18,7 +18,7 @@ public abstract record AdviceOutcome(
     string CoefficientSet,
     int CandidatesSimulated)
 {
-    /// <summary>A plan within every hard limit.</summary>
+    /// <summary>A plan: within every hard limit, or the least bad one where none can be kept.</summary>
     /// <param name="Plan">What to set, for how long, when to turn, when to stop.</param>
     /// <param name="Curve">How the bed is expected to dry under it.</param>
     /// <param name="ReadyHours">Hours from loading to target moisture, with the plan's air kept on.</param>
@@ -40,10 +40,17 @@ public abstract record AdviceOutcome(
         IReadOnlyList<Assumption> Assumptions,
         string CoefficientSet,
         int CandidatesSimulated)
-        : AdviceOutcome(KnownLeaf, Assumptions, CoefficientSet, CandidatesSimulated);
+        : AdviceOutcome(KnownLeaf, Assumptions, CoefficientSet, CandidatesSimulated)
+    {
+        /// <summary>The hard limits that cannot be kept whatever is done; none where the plan keeps them all.</summary>
+        public IReadOnlyList<LimitNotice> Broken { get; init; } = [];
 
-    /// <summary>No plan satisfies the hard limits.</summary>
-    /// <param name="Binding">Which limits stand in the way.</param>
+        /// <summary>Whether this is only the least bad of what can be done.</summary>
+        public bool IsLeastBad => Broken.Count > 0;
+    }
+
+    /// <summary>No plan at all: too little is known.</summary>
+    /// <param name="Binding">What stands in the way.</param>
     /// <param name="Reliefs">What would make a plan possible, each tried by simulation where it names a number.</param>
     public sealed record CannotAdvise(
         IReadOnlyList<LimitNotice> Binding,

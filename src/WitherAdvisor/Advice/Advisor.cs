@@ -12,56 +12,41 @@ namespace WitherAdvisor.Advice;
 /// <summary>The decision: from a batch and its weather to a plan.</summary>
 public static class Advisor
 {
-    private const double OnTimeHours = 0.25;
-
     /// <summary>Advice for a batch. Pure: the same request always gives the same answer.</summary>
     public static AdviceOutcome Advise(AdviceRequest request)
     {
-        Batch batch = request.Batch;
         PlanBasis basis = PlanBasis.Of(request);
-        if (basis.Ahead.Ambient is not { } night)
+        if (basis.Ahead.Ambient is not { } ambient)
         {
-            return Refuse(request, basis, 0, new(LimitKind.AmbientAir, null, null), [new(ReliefKind.ReadAmbientAir, null)]);
+            return new AdviceOutcome.CannotAdvise(
+                [new(LimitKind.AmbientAir, null, null)], [new(ReliefKind.ReadAmbientAir, null)], basis.Leaf, basis.Assumptions,
+                request.Coefficients.SetName, 0);
         }
 
-        if (basis.LongestHours <= 0)
-        {
-            return Refuse(
-                request, basis, 0,
-                new(LimitKind.LongestTimeSincePlucking, request.Site.Style.LongestHoursSincePlucking, (batch.LoadedAt - batch.PluckedFrom).TotalHours), []);
-        }
-
-        PlanProblem problem = basis.Problem(request, night);
-        PlanSearch search = PlanSearch.Run(problem);
-        if (search.Best is not { } chosen)
-        {
-            LimitNotice binding = SincePlucking(search.Nearest!.Broken!, batch);
-            return Refuse(request, basis, search.Trial.Simulated, binding, Reliefs.ForNoPlan(problem, binding.Limit));
-        }
-
-        WrittenPlan plan = PlanWriter.Write(search.Trial, chosen);
-        return HardLimits.BrokenByWritten(problem, plan) is { } missed
-            ? Refuse(request, basis, search.Trial.Simulated, missed, Reliefs.ForNoPlan(problem, missed.Limit))
-            : Advised(request, basis, search.Trial, chosen, plan);
+        PlanSearch search = PlanSearch.Run(basis.Problem(request, ambient));
+        return Advised(request, basis, search.Trial, PlanWriter.Write(search.Trial, search.Best));
     }
 
-    private static AdviceOutcome.Advised Advised(
-        AdviceRequest request, PlanBasis basis, CandidateTrial trial, Candidate chosen, WrittenPlan plan)
+    private static AdviceOutcome.Advised Advised(AdviceRequest request, PlanBasis basis, CandidateTrial trial, WrittenPlan plan)
     {
         PlanProblem problem = trial.Problem;
+        Candidate chosen = plan.AsWritten;
         UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, problem.Coefficients.Spreads, basis.Ahead.Foretold);
         Ensemble ensemble = Ensemble.Run(new(trial, chosen, spreads), plan.Plan.StopHour);
         (IReadOnlyList<FactorEffect> effects, int simulatedForEffects) = Effects.Of(problem, chosen, DroughtChange(basis.Leaf));
-        double stop = plan.Plan.StopHour;
-        IReadOnlyList<Relief> reliefs = problem.ReadyByHour is { } readyBy && stop > readyBy + OnTimeHours
-            ? Reliefs.ForLate(problem, readyBy, stop)
-            : [];
-        IReadOnlyList<LimitNotice> notices = [.. Notices.Of(problem, chosen, plan).Select(notice => SincePlucking(notice, request.Batch))];
+        IReadOnlyList<LimitNotice> broken = BrokenLimits.Of(problem, plan);
+        IReadOnlyList<Relief> reliefs = [.. Reliefs.ForBroken(problem, plan, broken).Concat(Reliefs.ForWish(problem, plan.Plan)).Distinct()];
         return new(
             plan.Plan, plan.Curve, ensemble.ReadyHours(), ensemble.FinalMoistureWetBasis(), effects,
-            Checks.For(problem, chosen, plan, ensemble), notices, reliefs, basis.Leaf, basis.Assumptions,
-            request.Coefficients.SetName, trial.Simulated + simulatedForEffects + Ensemble.Members);
+            Checks.For(problem, chosen, plan, ensemble), Counted(Notices.Of(problem, chosen, plan), request.Batch), reliefs,
+            basis.Leaf, basis.Assumptions, request.Coefficients.SetName, trial.Simulated + simulatedForEffects + Ensemble.Members)
+        {
+            Broken = Counted(broken, request.Batch),
+        };
     }
+
+    private static IReadOnlyList<LimitNotice> Counted(IReadOnlyList<LimitNotice> notices, Batch batch) =>
+        [.. notices.Select(notice => SincePlucking(notice, batch))];
 
     /// <summary>The search counts hours from loading; the limits of the chemical wither count from plucking.</summary>
     private static LimitNotice SincePlucking(LimitNotice notice, Batch batch)
@@ -77,8 +62,4 @@ public static class Advisor
 
     private static double DroughtChange(LeafEstimate leaf) =>
         leaf.TissueMoistureWetBasis.Contributions.Where(piece => piece.Code == "drought").Sum(piece => piece.Amount);
-
-    private static AdviceOutcome.CannotAdvise Refuse(
-        AdviceRequest request, PlanBasis basis, int simulated, LimitNotice binding, IReadOnlyList<Relief> reliefs) =>
-        new([binding], reliefs, basis.Leaf, basis.Assumptions, request.Coefficients.SetName, simulated);
 }

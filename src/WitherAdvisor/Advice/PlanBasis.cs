@@ -20,6 +20,9 @@ internal sealed record PlanBasis(
     /// <summary>Air is looked for this far past the latest stop, h, so that cases that lag can be followed to their end.</summary>
     private const double HoursBeyond = 6;
 
+    /// <summary>And so far at least, h: leaf over its time has a least bad plan too.</summary>
+    private const double LeastHoursAhead = 12;
+
     public static PlanBasis Of(AdviceRequest request)
     {
         Batch batch = request.Batch;
@@ -28,13 +31,13 @@ internal sealed record PlanBasis(
         BiasCorrectedForecast moved = BiasCorrectedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
         LeafEstimate leaf = EstimateLeaf(request, standIns);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, 1) + HoursBeyond);
+        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, LeastHoursAhead) + HoursBeyond);
         return new(
             leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
     }
 
     /// <summary>The problem to search a plan for, in a night that is known.</summary>
-    public PlanProblem Problem(AdviceRequest request, AmbientForecast night)
+    public PlanProblem Problem(AdviceRequest request, AmbientForecast ambient)
     {
         Batch batch = request.Batch;
         WitherStyle style = request.Site.Style;
@@ -46,12 +49,23 @@ internal sealed record PlanBasis(
             batch.GreenWeightKg / request.Trough.AreaM2,
             request.Coefficients.AsItBlows(request.Trough),
             style,
-            request.Site.HotAirC,
-            night,
+            Heat(request),
+            ambient,
             request.Coefficients,
             shortest - (batch.LoadedAt - batch.PluckedTo).TotalHours,
             LongestHours,
             (batch.ReadyBy - batch.LoadedAt)?.TotalHours);
+    }
+
+    /// <summary>The heat for a square metre of the trough: what reaches the trough, of all that the loft has.</summary>
+    private static HeatSupply Heat(AdviceRequest request)
+    {
+        HeatSource source = request.Site.Heat;
+        double? most = request.Trough.HeaterKW is { } ofTrough ? Math.Min(ofTrough, source.LoftKW ?? ofTrough) : source.LoftKW;
+        DateTimeOffset loaded = request.Batch.LoadedAt;
+        return new(
+            request.Site.HotAirC, most / request.Trough.AreaM2,
+            source.Spans is null ? null : [.. source.Spans.Select(span => ((span.From - loaded).TotalHours, (span.To - loaded).TotalHours))]);
     }
 
     private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> standIns)

@@ -6,6 +6,8 @@ namespace WitherAdvisor.Bed;
 /// <remarks>Penman (1948) combination equation without radiation, by leaf: E = A·ρ·c·D·g_b/λ over s + γ(1 + g_b/g_l).</remarks>
 internal readonly struct LayerDrying
 {
+    private readonly double tissueOfDeficit;
+
     public LayerDrying(
         double leafAreaTimesFilm, double wetFraction, double skinResistance,
         double t, double w, double slopePaPerK, double pressurePa)
@@ -16,7 +18,8 @@ internal readonly struct LayerDrying
         double psychrometric = pressurePa / MoistAir.MolarMassRatio * heatOverLatent;
         double film = leafAreaTimesFilm * heatOverLatent / MoistAir.SpecificVolumeM3PerKg(t, w, pressurePa);
         SurfacePerDeficit = wetFraction * film / (slopePaPerK + psychrometric);
-        TissuePerDeficit = (1 - wetFraction) * film / (slopePaPerK + psychrometric * (1 + skinResistance));
+        tissueOfDeficit = slopePaPerK + psychrometric * (1 + skinResistance);
+        TissuePerDeficit = (1 - wetFraction) * film / tissueOfDeficit;
         LatentOverHeat = latent / heat;
         double mixing = MoistAir.MolarMassRatio + w;
         DeficitPerGain = slopePaPerK * LatentOverHeat + pressurePa * MoistAir.MolarMassRatio / (mixing * mixing);
@@ -27,6 +30,12 @@ internal readonly struct LayerDrying
 
     /// <summary>kg per kg dry matter, s and Pa.</summary>
     public double TissuePerDeficit { get; }
+
+    /// <summary>
+    /// How far the dry part of the leaf lies below its air, K per Pa: the heat it takes from the air is what its water takes
+    /// to evaporate. Leaf that gives freely lies near the wet bulb, dry leaf near the dry bulb.
+    /// </summary>
+    public double LeafBelowAirPerDeficit => 1 / tissueOfDeficit;
 
     public double PerDeficit => SurfacePerDeficit + TissuePerDeficit;
 

@@ -37,7 +37,7 @@ internal sealed class LayerExchange
     {
         double t = inlet.DryBulbC;
         double w = inlet.HumidityRatio;
-        double dryAir = airflowM3PerSM2 / MoistAir.SpecificVolumeM3PerKg(t, w, pressurePa);
+        double dryAir = airflowM3PerSM2 * inlet.FlowShare / MoistAir.SpecificVolumeM3PerKg(t, w, pressurePa);
         double massOverAir = layerMassKgPerM2 / dryAir;
         double deficit = Math.Max(saturation.PressurePa(t) - pressurePa * w / (MoistAir.MolarMassRatio + w), 0);
         // Coefficients are taken in the middle of a layer, guessed from what the layer below gave; the first has none below.
@@ -52,17 +52,22 @@ internal sealed class LayerExchange
             double fromSurface = Math.Min(drying.SurfacePerDeficit * meanDeficit, surface[i] / seconds);
             double fromTissue = drying.TissuePerDeficit * meanDeficit;
             double gain = massOverAir * (fromSurface + fromTissue);
+            if (rates.LeafC is { } leafC)
+            {
+                leafC[i] = t - drying.LatentOverHeat * gain / 2 - drying.LeafBelowAirPerDeficit * meanDeficit;
+            }
+
             deficit = Math.Max(deficit - drying.DeficitPerGain * gain, 0);
             t -= drying.LatentOverHeat * gain;
             w += gain;
             guess = gain;
-            rates.Tissue[i] = fromTissue;
-            rates.Surface[i] = fromSurface;
+            rates.Tissue[i] = fromTissue * inlet.RunShare;
+            rates.Surface[i] = fromSurface * inlet.RunShare;
         }
 
         rates.ExhaustC = t;
         rates.ExhaustHumidityRatio = w;
-        rates.DryAirKgPerSM2 = dryAir;
+        rates.DryAirKgPerSM2 = dryAir * inlet.RunShare;
     }
 
     private LayerDrying Drying(double t, double w, double tissueDryBasis, double surfaceDryBasis) => new(

@@ -61,6 +61,17 @@ public sealed class LeafBed
     /// <summary>Mean flow of dry air over the last step, kg/s·m².</summary>
     public double DryAirKgPerSM2 { get; private set; }
 
+    /// <summary>Least water on the leaf of any layer, kg per kg dry matter.</summary>
+    public double LeastSurfaceDryBasis => surface.Min();
+
+    /// <summary>Temperature of the leaf by layer from the mesh up under an air, °C; of its dry part where some is wet, for that is the warmer.</summary>
+    public IReadOnlyList<double> LeafTemperaturesC(InletAir air)
+    {
+        var rates = new LayerRates(setup.Layers, leafTemperatures: true);
+        exchange.March(air, tissue, surface, setup.LongestStepS, rates);
+        return rates.LeafC!;
+    }
+
     /// <summary>Dries for a time in s, the plenum air changing evenly from one state to another.</summary>
     public void Step(double seconds, InletAir from, InletAir to)
     {

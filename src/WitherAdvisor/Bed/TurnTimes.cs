@@ -1,28 +1,29 @@
 namespace WitherAdvisor.Bed;
 
-/// <summary>When a bed is turned, hours from loading: at given hours, or over and over.</summary>
+/// <summary>When a bed is turned: at given hours from loading, or when whoever watches it calls for a turn.</summary>
 internal sealed class TurnTimes
 {
     private readonly IReadOnlyList<double> hours;
-    private readonly double everyHours;
     private int turned;
 
-    private TurnTimes(IReadOnlyList<double> hours, double everyHours, double first) => (this.hours, this.everyHours, NextHour) = (hours, everyHours, first);
+    private TurnTimes(IReadOnlyList<double> hours) =>
+        (this.hours, NextHour) = (hours, hours.Count > 0 ? hours[0] : double.PositiveInfinity);
 
     /// <summary>The next turn; infinite where there is none.</summary>
     public double NextHour { get; private set; }
 
-    public static TurnTimes At(IReadOnlyList<double> hoursInOrder) =>
-        new(hoursInOrder, 0, hoursInOrder.Count > 0 ? hoursInOrder[0] : double.PositiveInfinity);
+    public static TurnTimes At(IReadOnlyList<double> hoursInOrder) => new(hoursInOrder);
 
-    public static TurnTimes Every(double hours, double firstHour) => new([], hours, firstHour);
+    /// <summary>None but those that are called for.</summary>
+    public static TurnTimes WhenCalled() => new([]);
+
+    /// <summary>Calls for a turn at an hour.</summary>
+    public void Call(double hour) => NextHour = hour;
 
     /// <summary>Goes on to the turn after.</summary>
     public void Done()
     {
         turned++;
-        NextHour = everyHours > 0 ? NextHour + everyHours
-            : turned < hours.Count ? hours[turned]
-            : double.PositiveInfinity;
+        NextHour = turned < hours.Count ? hours[turned] : double.PositiveInfinity;
     }
 }

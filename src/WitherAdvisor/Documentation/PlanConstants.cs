@@ -1,6 +1,7 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Plans.Writing;
 using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Documentation;
@@ -24,7 +25,12 @@ internal static class PlanConstants
         Practised("target_moisture", WitherStyle.Short.TargetMoistureWetBasis, "1"),
         Practised("tolerated_spread", WitherStyle.Short.ToleratedSpreadWetBasis, ModelConstant.MoisturePoints),
         Practised("cooling", WitherStyle.Short.CoolingHours, "h"),
-        Practised("worth_cooling", CandidateTrial.WorthCoolingK, "K"),
+        Practised("plenum_margin", WitherStyle.Short.PlenumMarginK, "K"),
+        Practised("most_turns", WitherStyle.Short.MostTurns, "1"),
+        Practised("turn_free_last_hours", WitherStyle.Short.TurnFreeLastHours, "h"),
+        Practised("least_hours_between_turns", WitherStyle.Short.LeastHoursBetweenTurns, "h"),
+        Practised("least_run_share", AirScale.LeastRunShare, "1"),
+        Practised("holding_run_share", StageLine.HoldingRunShare, "1"),
         Practised("hot_air", Site.UsualHotAirC, "°C"),
         Of("airflow", Trough.UsualAirflowM3PerSM2, "m³/s per m²", CoefficientStatus.Published, "UPASI Tea Research Foundation: 45 cfm/ft²"),
         Of("most_load", Trough.UsualMostLoadKgPerM2, "kg/m²", CoefficientStatus.FromMemory, "Somewhat over the published 2.5 to 3 kg/ft² (UPASI)"),
@@ -33,10 +39,8 @@ internal static class PlanConstants
         Cost("cost_of_slow_fan", PlanCost.PerShareOfFanSlowed),
         Cost("cost_of_late", PlanCost.PerHourLate),
         Cost("cost_of_early", PlanCost.PerHourEarly),
-        Cost("cost_off_target", PlanCost.PerPointOffTarget),
-        Cost("cost_of_spread", PlanCost.PerPointOverTheSpread),
-        Cost("cost_of_heat", PlanCost.PerKWhPerKg),
-        Cost("cost_of_turn", PlanCost.PerTurn),
+        Cost("cost_of_hours_in_haste", PlanCost.PerHourInHaste),
+        Cost("cost_of_heat_spared", PlanCost.PerKWhPerKgMadeTeaSpared),
     ];
 
     private static ModelConstant Of(string code, double value, string unit, CoefficientStatus status, string source) =>

@@ -9,5 +9,7 @@ namespace WitherAdvisor.Plans;
 /// <param name="Plenum">Air to have under the mesh.</param>
 /// <param name="HotAirShare">Share of hot air in the mix by mass of dry air, 0 to 1.</param>
 /// <param name="HeatKW">Heat demand of the whole trough, kW.</param>
+/// <param name="FanShare">Share of full airflow while the fan runs.</param>
+/// <param name="RunShare">Share of the time that the fan runs.</param>
 public sealed record AirSetting(
-    double Hour, StageKind Stage, AirState Ambient, AirState Plenum, double HotAirShare, double HeatKW);
+    double Hour, StageKind Stage, AirState Ambient, AirState Plenum, double HotAirShare, double HeatKW, double FanShare, double RunShare = 1);

@@ -10,6 +10,7 @@ internal sealed class DryingTrace
 
     private readonly List<double> hours;
     private readonly List<double> waters = [];
+    private readonly List<double> turnHours = [];
     private readonly double targetDryBasis;
     private readonly double surfaceDryAt;
     private double lastSurface;
@@ -21,6 +22,7 @@ internal sealed class DryingTrace
         lastSurface = bed.MeanSurfaceDryBasis;
         surfaceDryAt = start.Hour > 0 ? SurfaceDryAt(start) : lastSurface * SurfaceDryShare;
         SurfaceDryHour = lastSurface > surfaceDryAt ? null : start.Hour;
+        FirstLayerDryHour = bed.LeastSurfaceDryBasis > surfaceDryAt ? null : start.Hour;
         waters.Add(bed.MeanTissueDryBasis + lastSurface);
         TargetHour = waters[0] <= targetDryBasis ? start.Hour : null;
     }
@@ -30,6 +32,12 @@ internal sealed class DryingTrace
 
     /// <summary>Hour at which the surface water is gone; the first where there was none, null where it has not.</summary>
     public double? SurfaceDryHour { get; private set; }
+
+    /// <summary>Hour at which the first layer has no surface water left, from where air meant for wet leaf blows on dry; null where none has.</summary>
+    public double? FirstLayerDryHour { get; private set; }
+
+    /// <summary>Hours at which the leaf was turned.</summary>
+    public IReadOnlyList<double> TurnHours => turnHours;
 
     /// <summary>Largest spread of tissue moisture between layers so far, wet basis.</summary>
     public double LargestSpreadWetBasis { get; private set; }
@@ -48,6 +56,11 @@ internal sealed class DryingTrace
             SurfaceDryHour = before + (hour - before) * Math.Log(lastSurface / surfaceDryAt) / Math.Log(lastSurface / surface);
         }
 
+        if (FirstLayerDryHour is null && bed.LeastSurfaceDryBasis <= surfaceDryAt)
+        {
+            FirstLayerDryHour = hour;
+        }
+
         if (TargetHour is null && water <= targetDryBasis)
         {
             TargetHour = before + (hour - before) * (waters[^1] - targetDryBasis) / (waters[^1] - water);
@@ -58,6 +71,9 @@ internal sealed class DryingTrace
         hours.Add(hour);
         waters.Add(water);
     }
+
+    /// <summary>Notes a turn.</summary>
+    public void Turned(double hour) => turnHours.Add(hour);
 
     /// <summary>Mean water in and on the leaf at an hour that was run through, kg per kg dry matter.</summary>
     public double WaterDryBasis(double hour)

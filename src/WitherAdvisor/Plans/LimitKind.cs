@@ -27,6 +27,12 @@ public enum LimitKind
     /// <summary>Soft: the site's wanted hygrometric difference.</summary>
     WantedHygrometricDifference,
 
+    /// <summary>Hard: temperature of the leaf itself.</summary>
+    LeafTemperature,
+
+    /// <summary>What the heater gives, kW.</summary>
+    HeaterCapacity,
+
     /// <summary>No air is known to plan with.</summary>
     AmbientAir,
 }

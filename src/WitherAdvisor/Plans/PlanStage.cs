@@ -4,5 +4,7 @@ namespace WitherAdvisor.Plans;
 /// <param name="Kind">Which.</param>
 /// <param name="FromHour">Start.</param>
 /// <param name="ToHour">End.</param>
-/// <param name="WantedHygrometricDifferenceK">What is held under the mesh where the ambient air is not above it, K; null in cooling.</param>
-public sealed record PlanStage(StageKind Kind, double FromHour, double ToHour, double? WantedHygrometricDifferenceK);
+/// <param name="WantedHygrometricDifferenceK">What is held under the mesh where the ambient air is not above it, K; null where no heat is wanted.</param>
+/// <param name="FanShare">Share of the trough's full airflow while the fan runs.</param>
+/// <param name="RunShare">Share of the time that the fan runs.</param>
+public sealed record PlanStage(StageKind Kind, double FromHour, double ToHour, double? WantedHygrometricDifferenceK, double FanShare, double RunShare = 1);

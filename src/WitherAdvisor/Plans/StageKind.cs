@@ -11,4 +11,7 @@ public enum StageKind
 
     /// <summary>Ambient air, no heat, before rolling.</summary>
     Cooling,
+
+    /// <summary>Ready leaf waits on slow ambient air until it may or shall be rolled.</summary>
+    Holding,
 }

@@ -2,46 +2,61 @@ using WitherAdvisor.Bed;
 
 namespace WitherAdvisor.Plans;
 
-/// <summary>Dries a bed to its target under held air, turned every so many hours, to see how long it takes.</summary>
+/// <summary>Dries a bed to its target under held air, to see how long it takes and how it is turned on the way.</summary>
 internal static class TrialWither
 {
-    /// <summary>
-    /// Runs until the target is reached and the last hour wanted is passed, or to the horizon; null where the
-    /// spread passed what the schedule tolerates.
-    /// </summary>
-    public static DryingTrace? Run(BedSetup setup, TrialSchedule schedule)
+    /// <summary>Runs until the target is reached and the last hour wanted is passed, or to the horizon.</summary>
+    public static DryingTrace Run(BedSetup setup, TrialSchedule schedule)
     {
-        double firstTurn = Math.Max(schedule.LastTurnHour + schedule.TurnIntervalHours, setup.Start.Hour);
-        var run = new BedRun(setup, TurnTimes.Every(schedule.TurnIntervalHours, firstTurn), StepCut.Longest);
-        var course = new Course(schedule, new(run.Bed, schedule.TargetDryBasis, setup.Start));
+        TurnTimes turns = schedule.Turns is TurnRule.AtHours given ? TurnTimes.At(given.Hours) : TurnTimes.WhenCalled();
+        var run = new BedRun(setup, turns, StepCut.Longest);
+        var course = new Course(schedule, new(run.Bed, schedule.TargetDryBasis, setup.Start), turns);
         run.Through(course);
-        return course.BrokenOff ? null : course.Log;
+        return course.Trace;
     }
 
-    private sealed class Course(TrialSchedule schedule, DryingTrace log) : IBedCourse
+    private sealed class Course(TrialSchedule schedule, DryingTrace trace, TurnTimes turns) : IBedCourse
     {
-        public DryingTrace Log => log;
+        private readonly TurnRule.WhenUneven? uneven = schedule.Turns as TurnRule.WhenUneven;
 
-        public bool BrokenOff { get; private set; }
+        public DryingTrace Trace => trace;
 
         public AirLeg? LegFrom(double hour)
         {
-            if (hour >= schedule.Horizon || (log.TargetHour is not null && hour >= schedule.RunAtLeastTo))
+            if (hour >= schedule.Horizon || (trace.TargetHour is not null && hour >= schedule.RunAtLeastTo))
             {
                 return null;
             }
 
-            bool surfaceStage = schedule.SurfaceEndHour is { } end ? hour < end : log.SurfaceDryHour is null;
+            if (hour >= schedule.HeldFromHour)
+            {
+                return new(schedule.Horizon, schedule.Held!.ByHour);
+            }
+
+            double end = Math.Min(schedule.Horizon, schedule.HeldFromHour);
+            bool surfaceStage = schedule.SurfaceEndHour is { } dry ? hour < dry : trace.FirstLayerDryHour is null;
             return surfaceStage
-                ? new(schedule.SurfaceEndHour ?? schedule.Horizon, schedule.Surface.ByHour)
-                : new(schedule.Horizon, schedule.Main.ByHour);
+                ? new(Math.Min(schedule.SurfaceEndHour ?? end, end), schedule.Surface.ByHour)
+                : new(end, schedule.Main.ByHour);
         }
 
         public bool Stepped(LeafBed bed, double hour)
         {
-            log.Note(bed, hour);
-            BrokenOff = log.LargestSpreadWetBasis > schedule.BreakOffSpreadWetBasis;
-            return !BrokenOff;
+            trace.Note(bed, hour);
+            if (uneven is not null && CallsForTurn(uneven, bed, hour))
+            {
+                turns.Call(hour);
+            }
+
+            return true;
         }
+
+        public void Turned(LeafBed bed, double hour) => trace.Turned(hour);
+
+        private bool CallsForTurn(TurnRule.WhenUneven rule, LeafBed bed, double hour) =>
+            trace.TurnHours.Count < rule.Most
+            && hour >= rule.FirstHour && hour <= rule.LastHour
+            && (trace.TurnHours.Count == 0 || hour >= trace.TurnHours[^1] + rule.LeastGapHours - BedRun.SameMoment)
+            && bed.TissueSpreadWetBasis() >= rule.SpreadWetBasis;
     }
 }

@@ -9,7 +9,7 @@ namespace WitherAdvisor.Plans;
 /// <param name="Stage">The stage reached. Heat that was taken off for cooling is not put on again.</param>
 /// <param name="StageFromHour">When that stage began, hours from loading.</param>
 /// <param name="InHand">What is held by the plan so far: it is kept unless a change is worth making. Null at loading, or where nobody knows.</param>
-public sealed record WitherState(BedState Bed, IReadOnlyList<double> TurnedHours, StageKind Stage, double StageFromHour, SettingsInHand? InHand = null)
+public sealed record WitherState(BedState Bed, IReadOnlyList<double> TurnedHours, StageKind Stage, double StageFromHour, HeldAir? InHand = null)
 {
     /// <summary>Leaf just loaded.</summary>
     public static WitherState AtLoading(LeafState leaf) => new(BedState.AtLoading(leaf), [], StageKind.SurfaceDrying, 0);

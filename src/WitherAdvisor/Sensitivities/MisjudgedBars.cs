@@ -63,7 +63,7 @@ internal sealed class MisjudgedBars(
     {
         AdviceRequest other = request with { Batch = moved.Batch };
         PlanBasis basis = PlanBasis.Of(other);
-        if (basis.Ahead.Ambient is not { } night || basis.LongestHours <= 0)
+        if (basis.Ahead.Ambient is not { } night)
         {
             return (false, null);
         }

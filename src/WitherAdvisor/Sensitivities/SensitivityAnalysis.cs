@@ -14,22 +14,18 @@ public static class SensitivityAnalysis
     public static Sensitivity? Of(AdviceRequest request)
     {
         PlanBasis basis = PlanBasis.Of(request);
-        if (basis.Ahead.Ambient is not { } night || basis.LongestHours <= 0)
+        if (basis.Ahead.Ambient is not { } night)
         {
             return null;
         }
 
         PlanSearch search = PlanSearch.Run(basis.Problem(request, night));
-        if (search.Best is not { } chosen)
-        {
-            return null;
-        }
-
+        WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
+        Candidate chosen = written.AsWritten;
         var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.Foretold);
         var wither = new UncertainWither(search.Trial, chosen, spreads);
-        WrittenPlan written = PlanWriter.Write(search.Trial, chosen);
         double stopHour = written.Plan.StopHour;
-        if (HardLimits.BrokenByWritten(search.Trial.Problem, written) is not null || wither.Dry(new(), stopHour).ReadyHour is not { } planned)
+        if (BrokenLimits.Of(search.Trial.Problem, written).Count > 0 || wither.Dry(new(), stopHour).ReadyHour is not { } planned)
         {
             return null;
         }

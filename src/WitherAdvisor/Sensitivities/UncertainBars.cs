@@ -33,7 +33,7 @@ internal sealed class UncertainBars(
     private double DifferenceK(UncertainDraw draw)
     {
         AirState plenum = PlenumSchedule.PlenumForDifference(
-            problem.Ambient.At(chosen.SurfaceEndHour), chosen.DifferenceK, HardLimits.PlenumCeilingC(problem.Style));
+            problem.Ambient.At(chosen.SurfaceEndHour), chosen.Air.DifferenceK, HardLimits.SetPointCeilingC(problem.Style));
         return (plenum with { DryBulbC = plenum.DryBulbC + draw.PlenumSchedule * UncertainSpreads.HeldAirK }).HygrometricDifferenceK;
     }
 }

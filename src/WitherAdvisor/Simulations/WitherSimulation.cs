@@ -50,7 +50,7 @@ public static class WitherSimulation
     private static PlenumSchedule Air(AmbientForecast night, FixedStage stage) => stage switch
     {
         { PlenumDryBulbC: { } dryBulbC } => PlenumSchedule.ForDryBulb(night, dryBulbC),
-        { HygrometricDifferenceK: { } differenceK } => PlenumSchedule.ForDifference(night, differenceK, double.PositiveInfinity),
+        { HygrometricDifferenceK: { } differenceK } => PlenumSchedule.ForDifference(night, differenceK, (_, _) => double.PositiveInfinity),
         _ => PlenumSchedule.Ambient(night),
     };
 
@@ -62,12 +62,13 @@ public static class WitherSimulation
         {
             bool heated = stage.PlenumDryBulbC is not null || stage.HygrometricDifferenceK is not null;
             fixedBy.Add(
-                new(heated ? StageKind.Main : StageKind.Cooling, from, stage.ToHour, stage.HygrometricDifferenceK), stage);
+                new(heated ? StageKind.Main : StageKind.Cooling, from, stage.ToHour, stage.HygrometricDifferenceK, request.FanShare), stage);
             from = stage.ToHour;
         }
 
-        double flow = request.Coefficients.AsItBlows(request.Trough).AirflowM3PerSM2 * request.Trough.AreaM2 * request.FanShare;
-        return AirSettings.For(night, [.. fixedBy.Keys], (stage, air) => Plenum(fixedBy[stage], air), request.Site.HotAirC, flow);
+        double flow = request.Coefficients.AsItBlows(request.Trough).AirflowM3PerSM2 * request.Trough.AreaM2;
+        return AirSettings.For(
+            night, [.. fixedBy.Keys], (stage, hour) => Plenum(fixedBy[stage], night.At(hour)).DryBulbC, request.Site.HotAirC, flow);
     }
 
     private static AirState Plenum(FixedStage stage, AirState ambient) => stage switch

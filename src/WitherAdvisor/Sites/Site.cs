@@ -19,6 +19,9 @@ public sealed record Site(
 {
     public const double UsualHotAirC = 52.8;
 
+    /// <summary>What the site knows of its heat beside its temperature.</summary>
+    public HeatSource Heat { get; init; } = new();
+
     /// <summary>Pressure of the air at the loft, Pa.</summary>
     public double PressurePa => StationPressurePa ?? StandardAtmosphere.PressurePa(ElevationM);
 }

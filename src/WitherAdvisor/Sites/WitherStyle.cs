@@ -17,7 +17,13 @@ public sealed record WitherStyle
     /// <summary>Plenum dry bulb never above this, °C.</summary>
     public double PlenumCeilingC { get; init; } = HighestPlenumC;
 
-    /// <summary>Hygrometric difference never above this, K.</summary>
+    /// <summary>
+    /// What set-points keep below the ceiling, K: thermometers are off by this much, and a plenum has hot spots (common
+    /// practice, no published source).
+    /// </summary>
+    public double PlenumMarginK { get; init; } = 1;
+
+    /// <summary>Hygrometric difference never above this by heat that is added, K.</summary>
     public double HygrometricDifferenceCeilingK { get; init; } = 10;
 
     /// <summary>The same while surface water remains, K.</summary>
@@ -34,6 +40,18 @@ public sealed record WitherStyle
 
     /// <summary>Spread of tissue moisture, wettest layer minus driest (wet basis), that turning has to hold.</summary>
     public double ToleratedSpreadWetBasis { get; init; } = 0.03;
+
+    /// <summary>Most turns of one wither: what hands can do in a night (a site setting; nothing published).</summary>
+    public int MostTurns { get; init; } = 6;
+
+    /// <summary>No turn in the last hours before rolling: handling for nothing (a site setting; nothing published).</summary>
+    public double TurnFreeLastHours { get; init; } = 1;
+
+    /// <summary>Hours between two turns, at least: hourly is common practice in a dry windy spell, no published source.</summary>
+    public double LeastHoursBetweenTurns { get; init; } = 1;
+
+    /// <summary>Whether fuel or hours count for more.</summary>
+    public WitherPace Pace { get; init; } = WitherPace.Balanced;
 
     /// <summary>Last hours on ambient air before rolling (a site setting; nothing published).</summary>
     public double CoolingHours { get; init; } = 0.5;

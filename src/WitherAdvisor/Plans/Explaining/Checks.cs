@@ -1,5 +1,6 @@
 using WitherAdvisor.Plans.Search;
 using WitherAdvisor.Plans.Uncertainty;
+using WitherAdvisor.Plans.Writing;
 
 namespace WitherAdvisor.Plans.Explaining;
 
@@ -61,8 +62,8 @@ internal static class Checks
 
         double ready = alike.Average(member => member.ReadyHour!.Value);
         double left = plan.Plan.StopHour - hour;
-        double wantedK = chosen.DifferenceK * Math.Max(ready - hour, 0) / left;
-        double changeK = (wantedK - chosen.DifferenceK) / DifferencePerKelvin;
+        double wantedK = chosen.Air.DifferenceK * Math.Max(ready - hour, 0) / left;
+        double changeK = (wantedK - chosen.Air.DifferenceK) / DifferencePerKelvin;
         bool worthIt = left >= LeastTimeLeftHours && Math.Abs(changeK) is >= SmallestChangeK and <= LargestChangeK;
         return new(ready, worthIt && IsAllowed(problem, plan, hour, wantedK, changeK) ? changeK : null);
     }
@@ -72,7 +73,7 @@ internal static class Checks
         AirSetting now = plan.Plan.Settings.Last(setting => setting.Hour <= hour);
         double plenumC = now.Plenum.DryBulbC + changeK;
         return wantedK <= problem.Style.HygrometricDifferenceCeilingK
-            && plenumC <= HardLimits.PlenumCeilingC(problem.Style)
+            && plenumC <= HardLimits.SetPointCeilingC(problem.Style)
             && plenumC >= now.Ambient.DryBulbC;
     }
 }

@@ -28,7 +28,7 @@ internal static class Effects
             (Candidate? other, int beds) = Other(problem, without, chosen);
             simulated += beds;
             FactorEffect effect = other is not null
-                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, other.TurnIntervalHours)
+                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, other.TurnHours.Count)
                 : new(code, null, null, null);
             if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
             {
@@ -44,11 +44,11 @@ internal static class Effects
         if (without.ReadyByHour != problem.ReadyByHour)
         {
             PlanSearch search = PlanSearch.Run(without);
-            return (search.Best, search.Trial.Simulated);
+            return (search.Best.Broken is null ? search.Best : null, search.Trial.Simulated);
         }
 
         var trial = new CandidateTrial(without);
-        Candidate other = trial.Try(chosen.DifferenceK, chosen.SurfaceDifferenceK, chosen.FanShare);
+        Candidate other = trial.Try(chosen.Air);
         return (other.HeatedHoursToTarget is null ? null : other, trial.Simulated);
     }
 
@@ -76,6 +76,11 @@ internal static class Effects
         yield return ("at_sea_level", problem with { Ambient = problem.Ambient.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
         yield return ("if_air_stayed_as_at_loading", problem with { Ambient = problem.Ambient.HeldSteadyFrom(problem.Start.Hour) });
         yield return ("spread_a_fifth_thinner", problem with { LoadKgPerM2 = problem.LoadKgPerM2 * ThinnerShare });
+        if (problem.Heat.MostKWPerM2 is not null || problem.Heat.Spans is not null)
+        {
+            yield return ("with_all_the_heat_wanted", problem with { Heat = HeatSupply.Plenty(problem.Heat.HotAirC) });
+        }
+
         if (problem.ReadyByHour is not null)
         {
             yield return ("without_ready_by", problem with { ReadyByHour = null });
@@ -86,6 +91,7 @@ internal static class Effects
     private static double PlenumC(PlanProblem problem, Candidate candidate, double hour)
     {
         AirState ambient = problem.Ambient.At(hour);
-        return PlenumSchedule.PlenumForDifference(ambient, candidate.DifferenceK, HardLimits.PlenumCeilingC(problem.Style)).DryBulbC;
+        double ceilingC = problem.WarmestPlenumC(hour, ambient, candidate.Air.FanShare);
+        return PlenumSchedule.PlenumForDifference(ambient, candidate.Air.DifferenceK, ceilingC).DryBulbC;
     }
 }

@@ -9,17 +9,13 @@ namespace WitherAdvisor.Plans.Search;
 /// <summary>Tries candidates for one problem by simulation, and counts them.</summary>
 internal sealed class CandidateTrial(PlanProblem problem)
 {
-    /// <summary>Longest first: people keep whole hours.</summary>
-    private static readonly int[] TurnIntervals = [6, 4, 3, 2, 1];
-
-    /// <summary>Leaf under air this little above the ambient, K, needs no cooling before rolling.</summary>
-    public const double WorthCoolingK = 2.5;
+    /// <summary>Where no plan is ready in time, the least bad one may go on this far past the latest stop, h.</summary>
+    private const double MostHoursOver = 6;
 
     private readonly SaturationTable saturation = new(problem.Ambient.PressurePa, problem.Ambient.Hours[0].Formulation);
-    private readonly Dictionary<double, PlenumSchedule> held = [];
+    private readonly Dictionary<HeldAir, DryingTrace> traces = [];
+    private readonly Dictionary<HeldAir, PlenumSchedule> held = [];
     private readonly PlenumSchedule ambient = PlenumSchedule.Ambient(problem.Ambient);
-    private readonly int seldomest = Math.Max(Array.FindIndex(TurnIntervals, hours => hours <= problem.Start.InHand?.TurnIntervalHours), 0);
-    private int likelyInterval = 3;
 
     public PlanProblem Problem => problem;
 
@@ -28,84 +24,90 @@ internal sealed class CandidateTrial(PlanProblem problem)
 
     public SaturationTable Saturation => saturation;
 
-    /// <summary>Plenum air that holds a difference (K) within the plenum ceiling.</summary>
-    public PlenumSchedule Hold(double differenceK)
-    {
-        if (!held.TryGetValue(differenceK, out PlenumSchedule? air))
-        {
-            air = PlenumSchedule.ForDifference(problem.Ambient, differenceK, HardLimits.PlenumCeilingC(problem.Style));
-            held.Add(differenceK, air);
-        }
+    /// <summary>Plenum air of the main stage of an air, as far as ceiling and heat allow.</summary>
+    public PlenumSchedule Main(HeldAir air) => Hold(air with { SurfaceDifferenceK = air.DifferenceK });
 
-        return air;
-    }
+    /// <summary>Plenum air of its surface stage.</summary>
+    public PlenumSchedule Surface(HeldAir air) => Hold(air with { DifferenceK = air.SurfaceDifferenceK });
 
-    public Candidate Try(double differenceK, double surfaceDifferenceK, double fanShare)
+    /// <summary>A candidate under an air, before its turns are planned.</summary>
+    public Candidate Try(HeldAir air)
     {
-        PlenumSchedule main = Hold(differenceK);
-        (DryingTrace log, int interval) = TurnedAsSeldomAsWillDo(Hold(surfaceDifferenceK), main, fanShare);
+        DryingTrace trace = Trace(air);
+        PlenumSchedule main = Main(air);
         double start = problem.Start.Hour;
-        double coolingDelay = CoolingDelayHours(log.TargetHour ?? problem.LongestHours, main);
-        double wantedStop = CoolingIsOver(log) ?? (log.TargetHour ?? problem.LongestHours) + coolingDelay;
-        double stop = Math.Min(Math.Max(wantedStop, problem.ShortestHours), Math.Max(problem.LongestHours, start));
-        double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(stop - coolingDelay, 0)));
-        double heatOff = HeatOff(stop, coolingDelay);
-        double heat = HeatKWhPerM2(main, heatOff, fanShare);
-        int turns = (int)Math.Floor((stop - problem.Start.LastTurnHour) / interval);
-        double cost = PlanCost.OfAir(problem, differenceK, surfaceDifferenceK, fanShare)
-            + PlanCost.OfResult(problem, stop, final, log.LargestSpreadWetBasis, heat, turns);
+        double latest = Math.Max(problem.LongestHours, start);
+        (double coolingHours, double delay) = Cooling(trace.TargetHour ?? latest, main);
+        double toTarget = CoolingIsOver(trace) ?? (trace.TargetHour + delay) ?? double.PositiveInfinity;
+        double ready = Ready(trace, toTarget, latest, delay);
+        double stop = problem.IsReadyNow(ready) && problem.ShortestHours <= start ? ready : Math.Max(ready, problem.EarliestStop);
+        double heatOff = ready - coolingHours;
         double surfaceEnd = problem.IsInSurfaceStage
-            ? Math.Max(Math.Min(Math.Floor((log.SurfaceDryHour ?? heatOff) * 4) / 4, heatOff), start)
+            ? Math.Max(Math.Min(Math.Floor((trace.FirstLayerDryHour ?? heatOff) * 4) / 4, heatOff), start)
             : start;
-        LimitNotice? broken = HardLimits.BrokenByAmbientAir(problem, stop, surfaceEnd)
-            ?? HardLimits.BrokenByStop(problem, stop, final);
+        double heat = HeatKWhPerM2(main, heatOff, air.FanShare * air.RunShare);
+        double window = TurnWindow.LastHour(problem.Style, ready, heatOff, stop);
         return new(
-            differenceK, surfaceDifferenceK, fanShare, interval, heatOff, stop, log.TargetHour, coolingDelay, surfaceEnd,
-            final, log.LargestSpreadWetBasis, heat, cost, broken);
+            air, [.. trace.TurnHours.Where(hour => hour <= window)], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
+            Math.Max(trace.WaterDryBasis(Math.Max(ready - delay, start)) - problem.TargetDryBasis, 0), stop,
+            trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready, heat), Broken(toTarget, ready, latest));
     }
 
-    /// <summary>The longest interval that holds the spread, no longer than the one in hand, from a guess that the last trial made.</summary>
-    private (DryingTrace Log, int Interval) TurnedAsSeldomAsWillDo(PlenumSchedule surface, PlenumSchedule main, double fanShare)
+    /// <summary>How the bed dries under an air, turned where its layers part.</summary>
+    public DryingTrace Trace(HeldAir air)
     {
-        BedSetup setup = problem.Bed(saturation, BedResolution.Search, fanShare);
-        int last = TurnIntervals.Length - 1;
-        int at = Math.Max(likelyInterval, seldomest);
-        DryingTrace? log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
-        if (log is null)
+        if (!traces.TryGetValue(air, out DryingTrace? trace))
         {
-            while (log is null)
-            {
-                at++;
-                log = Run(setup, surface, main, TurnIntervals[at], mayBreakOff: at < last);
-            }
-        }
-        else
-        {
-            while (at > seldomest && Run(setup, surface, main, TurnIntervals[at - 1], mayBreakOff: true) is { } seldomer)
-            {
-                log = seldomer;
-                at--;
-            }
+            trace = Run(air, TurnWindow.WhenUneven(problem, TurnWindow.DueSpreadWetBasis(problem.Style), double.PositiveInfinity), 0, problem.Ambient.LastHour, null);
+            traces.Add(air, trace);
         }
 
-        likelyInterval = at;
-        return (log, TurnIntervals[at]);
+        return trace;
     }
 
-    private DryingTrace? Run(BedSetup setup, PlenumSchedule surface, PlenumSchedule main, int interval, bool mayBreakOff)
+    /// <summary>Dries the bed under an air, in steps that fall on quarter hours.</summary>
+    public DryingTrace Run(HeldAir air, TurnRule turns, double atLeastTo, double horizon, double? surfaceEndHour)
     {
         Simulated++;
-        return TrialWither.Run(setup, new(
-            surface, main, interval, problem.TargetDryBasis, problem.ShortestHours, problem.LongestHours,
-            mayBreakOff ? problem.Style.ToleratedSpreadWetBasis : double.PositiveInfinity,
-            problem.IsInSurfaceStage ? null : problem.Start.Hour, problem.Start.LastTurnHour));
+        return TrialWither.Run(problem.Bed(saturation, BedResolution.Turning), new(
+            Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon, surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour)));
+    }
+
+    /// <summary>When leaf may be called ready: at its target, or where that comes too late, near enough to it in time, or the least late.</summary>
+    private double Ready(DryingTrace trace, double toTarget, double latest, double delay)
+    {
+        if (toTarget <= latest)
+        {
+            return toTarget;
+        }
+
+        bool nearInTime = HardLimits.IsNearTarget(problem, Moisture.WetBasis(trace.WaterDryBasis(Math.Max(latest - delay, 0))));
+        return nearInTime ? latest : Math.Min(toTarget, Math.Min(latest + MostHoursOver, problem.Ambient.LastHour));
+    }
+
+    private LimitNotice? Broken(double toTarget, double ready, double latest) =>
+        problem.IsReadyNow(ready) ? null
+        : ready > latest || problem.LongestHours < problem.Start.Hour
+            ? new(LimitKind.LongestTimeSincePlucking, problem.LongestHours, double.IsInfinity(toTarget) ? null : toTarget)
+            : null;
+
+    private PlenumSchedule Hold(HeldAir air)
+    {
+        if (!held.TryGetValue(air, out PlenumSchedule? schedule))
+        {
+            schedule = PlenumSchedule.ForDifference(
+                problem.Ambient, air.DifferenceK, (hour, state) => problem.WarmestPlenumC(hour, state, air.FanShare), air.FanShare, air.RunShare);
+            held.Add(air, schedule);
+        }
+
+        return schedule;
     }
 
     /// <summary>
     /// When leaf that cools has cooled, near enough to its target: it is not rolled warm for being there a little early, and
     /// the last of the water may hardly go by itself. Null in every other case.
     /// </summary>
-    private double? CoolingIsOver(DryingTrace log)
+    private double? CoolingIsOver(DryingTrace trace)
     {
         if (problem.Start.Stage != StageKind.Cooling)
         {
@@ -113,44 +115,50 @@ internal sealed class CandidateTrial(PlanProblem problem)
         }
 
         double over = Math.Max(problem.Start.StageFromHour + problem.Style.CoolingHours, problem.Start.Hour);
-        return HardLimits.IsNearTarget(problem, Moisture.WetBasis(log.WaterDryBasis(over))) ? over : null;
+        return HardLimits.IsNearTarget(problem, Moisture.WetBasis(trace.WaterDryBasis(over))) ? over : null;
     }
 
-    private double HeatOff(double stop, double coolingDelay) =>
-        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour
-        : coolingDelay > 0 ? Math.Max(stop - problem.Style.CoolingHours, problem.Start.Hour)
-        : stop;
-
     /// <summary>
-    /// How much later the target is reached because the last hours are on ambient air, which dries by its own deficit.
+    /// Last hours on ambient air, and how much later the target is reached for them: ambient air dries by its own deficit.
+    /// Air that is hardly warmer than the ambient leaves nothing to cool.
     /// </summary>
-    private double CoolingDelayHours(double hour, PlenumSchedule main)
+    private (double Hours, double DelayHours) Cooling(double hour, PlenumSchedule main)
     {
+        if (problem.Start.Stage == StageKind.Cooling)
+        {
+            return (0, 0);
+        }
+
         InletAir heated = main.At(hour);
         InletAir cool = ambient.At(hour);
         double heatedDeficit = Deficit(heated);
 
         // Between two hours far apart air may be foggy even when heated: then neither dries and nothing is lost by cooling.
-        if (heated.DryBulbC - cool.DryBulbC < WorthCoolingK || heatedDeficit <= 0)
+        if (heatedDeficit <= 0)
         {
-            return 0;
+            return (0, 0);
         }
 
         double share = Math.Min(Deficit(cool) / heatedDeficit, 1);
-        return CoolingHours(hour - problem.Start.Hour, share) * (1 - share);
+        double hours = CoolingHours(heated.DryBulbC - cool.DryBulbC);
+        double left = hour - problem.Start.Hour;
+        hours = problem.Start.IsUnderWay && left < hours * share ? left / share : hours;
+        return (hours, hours * (1 - share));
     }
 
-    /// <summary>Under way, less may be left to dry than cooling dries.</summary>
-    private double CoolingHours(double heatedHoursLeft, double share) =>
-        problem.Start.IsUnderWay && heatedHoursLeft < problem.Style.CoolingHours * share
-            ? heatedHoursLeft / share
-            : problem.Style.CoolingHours;
+    /// <summary>None where the plenum is a kelvin above the ambient air, all that the site wants from three on.</summary>
+    private double CoolingHours(double riseK)
+    {
+        const double NothingToCoolK = 1;
+        const double WarmK = 3;
+        return problem.Style.CoolingHours * Math.Clamp((riseK - NothingToCoolK) / (WarmK - NothingToCoolK), 0, 1);
+    }
 
     private double Deficit(InletAir air) => Math.Max(
         saturation.PressurePa(air.DryBulbC)
             - problem.Ambient.PressurePa * air.HumidityRatio / (MoistAir.MolarMassRatio + air.HumidityRatio), 0);
 
-    private double HeatKWhPerM2(PlenumSchedule main, double heatOffHour, double fanShare)
+    private double HeatKWhPerM2(PlenumSchedule main, double heatOffHour, double flowShare)
     {
         double kWh = 0;
         for (double hour = problem.Start.Hour; hour < heatOffHour; hour++)
@@ -158,7 +166,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
             double length = Math.Min(heatOffHour - hour, 1);
             AirState air = problem.Ambient.At(hour + length / 2);
             AirState plenum = air with { DryBulbC = main.At(hour + length / 2).DryBulbC };
-            kWh += length * HotAirMix.HeatKW(air, plenum, problem.Trough.AirflowM3PerSM2 * fanShare);
+            kWh += length * HotAirMix.HeatKW(air, plenum, problem.Trough.AirflowM3PerSM2 * flowShare);
         }
 
         return kWh;

@@ -1,6 +1,8 @@
+using WitherAdvisor.Sites;
+
 namespace WitherAdvisor.Plans.Search;
 
-/// <summary>The soft terms of a plan, in common points. None is below 0, so leaving the wanted air bounds the cost from below.</summary>
+/// <summary>What a plan may be told by from another where both keep the limits, in points; an hour late is one.</summary>
 /// <remarks>Weights: common practice, no published source. They say what is worth what, not what is possible.</remarks>
 internal static class PlanCost
 {
@@ -9,61 +11,47 @@ internal static class PlanCost
     public const double PerShareOfFanSlowed = 2;
     public const double PerHourLate = 1;
     public const double PerHourEarly = 0.25;
-    public const double PerPointOffTarget = 1;
-    public const double PerPointOverTheSpread = 2;
-    public const double PerKWhPerKg = 0.1;
-    public const double PerTurn = 0.005;
     public const double PerChangeUnderWay = 1;
 
-    /// <summary>A quarter of an hour either way is on time.</summary>
+    /// <summary>An hour of wither, where a site is in haste.</summary>
+    public const double PerHourInHaste = 1;
+
+    /// <summary>A kWh of heat per kg of made tea, where a site spares fuel.</summary>
+    public const double PerKWhPerKgMadeTeaSpared = 2;
+
+    /// <summary>A quarter of an hour after the wanted time is on time.</summary>
     private const double OnTimeHours = 0.25;
 
-    /// <summary>
-    /// Cost of leaving the site's wanted air, and of changing what people hold under way: known before anything is simulated.
-    /// </summary>
-    public static double OfAir(PlanProblem problem, double differenceK, double surfaceDifferenceK, double fanShare)
-    {
-        double away = differenceK - problem.Style.WantedHygrometricDifferenceK;
-        return problem.ShareToGo
-            * (PerSquaredKelvinFromWanted * away * away
-                + PerKelvinOfSurfaceBoost * Math.Max(surfaceDifferenceK - differenceK, 0)
-                + PerShareOfFanSlowed * (1 - fanShare))
-            + OfChange(problem, differenceK, surfaceDifferenceK, fanShare);
-    }
+    public static double Of(PlanProblem problem, HeldAir air, double readyHour, double heatKWhPerM2) =>
+        problem.ShareToGo * OfAir(problem.Style, air)
+        + OfChange(problem, air)
+        + OfTime(problem.ReadyByHour, readyHour)
+        + OfPace(problem, readyHour, heatKWhPerM2);
 
-    /// <summary>Cost of what a plan comes to.</summary>
-    public static double OfResult(
-        PlanProblem problem, double stopHour, double finalMoistureWetBasis, double spreadWetBasis, double heatKWhPerM2, int turns)
+    /// <summary>What leaving the site's wanted air costs.</summary>
+    private static double OfAir(WitherStyle style, HeldAir air)
     {
-        double offTarget = 100 * Math.Abs(finalMoistureWetBasis - problem.Style.TargetMoistureWetBasis);
-        double overSpread = 100 * Math.Max(spreadWetBasis - problem.Style.ToleratedSpreadWetBasis, 0);
-        return PerPointOffTarget * offTarget
-            + PerPointOverTheSpread * overSpread
-            + OfTime(problem.ReadyByHour, stopHour)
-            + PerKWhPerKg * heatKWhPerM2 / problem.LoadKgPerM2
-            + PerTurn * turns;
+        double away = air.DifferenceK - style.WantedHygrometricDifferenceK;
+        return PerSquaredKelvinFromWanted * away * away
+            + PerKelvinOfSurfaceBoost * Math.Max(air.SurfaceDifferenceK - air.DifferenceK, 0)
+            + PerShareOfFanSlowed * (1 - air.FanShare * air.RunShare);
     }
 
     /// <summary>
     /// Less is left to gain the nearer the stop, and small gains would change the air at every look: people keep to a plan
     /// unless leaving it is worth as much as an hour.
     /// </summary>
-    private static double OfChange(PlanProblem problem, double differenceK, double surfaceDifferenceK, double fanShare)
-    {
-        bool kept = problem.AirInHand is not { } inHand || inHand == (differenceK, surfaceDifferenceK, fanShare);
-        return kept ? 0 : PerChangeUnderWay;
-    }
+    private static double OfChange(PlanProblem problem, HeldAir air) =>
+        problem.AirInHand is not { } inHand || inHand == air ? 0 : PerChangeUnderWay;
 
-    private static double OfTime(double? readyByHour, double stopHour)
-    {
-        if (readyByHour is not { } readyBy)
-        {
-            return 0;
-        }
+    private static double OfTime(double? readyByHour, double readyHour) => readyByHour is { } readyBy
+        ? PerHourLate * Math.Max(readyHour - readyBy - OnTimeHours, 0) + PerHourEarly * Math.Max(readyBy - readyHour - OnTimeHours, 0)
+        : 0;
 
-        double late = stopHour - readyBy;
-        return late > 0
-            ? PerHourLate * Math.Max(late - OnTimeHours, 0)
-            : PerHourEarly * Math.Max(-late - OnTimeHours, 0);
-    }
+    private static double OfPace(PlanProblem problem, double readyHour, double heatKWhPerM2) => problem.Style.Pace switch
+    {
+        WitherPace.Fast => PerHourInHaste * readyHour,
+        WitherPace.Sparing => PerKWhPerKgMadeTeaSpared * heatKWhPerM2 / problem.MadeTeaKgPerM2,
+        _ => 0,
+    };
 }

@@ -9,6 +9,7 @@ namespace WitherAdvisor.Plans.Search;
 
 /// <summary>All that a plan is chosen for. Hours count from loading, wherever the wither stands.</summary>
 /// <param name="Start">Where the wither stands: leaf just loaded, or a bed under way.</param>
+/// <param name="Heat">The heat that there is.</param>
 /// <param name="LoadKgPerM2">Leaf with its surface water as it was loaded, per area of mesh.</param>
 /// <param name="ShortestHours">Earliest stop that the chemical wither allows.</param>
 /// <param name="LongestHours">Latest stop that it allows.</param>
@@ -18,19 +19,21 @@ internal sealed record PlanProblem(
     double LoadKgPerM2,
     Trough Trough,
     WitherStyle Style,
-    double HotAirC,
+    HeatSupply Heat,
     AmbientForecast Ambient,
     WitherCoefficients Coefficients,
     double ShortestHours,
     double LongestHours,
     double? ReadyByHour)
 {
+    private const double MadeTeaMoistureWetBasis = 0.03;
+
     /// <summary>For leaf just loaded.</summary>
     public PlanProblem(
-        LeafState leaf, double loadKgPerM2, Trough trough, WitherStyle style, double hotAirC, AmbientForecast night,
+        LeafState leaf, double loadKgPerM2, Trough trough, WitherStyle style, HeatSupply heat, AmbientForecast ambient,
         WitherCoefficients coefficients, double shortestHours, double longestHours, double? readyByHour)
         : this(
-            WitherState.AtLoading(leaf), loadKgPerM2, trough, style, hotAirC, night, coefficients, shortestHours, longestHours,
+            WitherState.AtLoading(leaf), loadKgPerM2, trough, style, heat, ambient, coefficients, shortestHours, longestHours,
             readyByHour)
     {
     }
@@ -58,12 +61,22 @@ internal sealed record PlanProblem(
     }
 
     /// <summary>The air that people hold by the plan so far, from where the wither stands; null where there is none, or no more.</summary>
-    public (double DifferenceK, double SurfaceDifferenceK, double FanShare)? AirInHand => Start switch
+    public HeldAir? AirInHand => Start switch
     {
-        { InHand: { } held, Stage: StageKind.Cooling } => (0, 0, held.FanShare),
-        { InHand: { } held } => (held.DifferenceK, IsInSurfaceStage ? held.SurfaceDifferenceK : held.DifferenceK, held.FanShare),
+        { InHand: { } held, Stage: StageKind.Cooling } => new(0, 0, held.FanShare),
+        { InHand: { } held } => IsInSurfaceStage ? held : held with { SurfaceDifferenceK = held.DifferenceK },
         _ => null,
     };
+
+    /// <summary>Before this hour leaf is neither rolled nor wanted.</summary>
+    public double EarliestStop => Math.Max(Math.Max(ShortestHours, Start.Hour), ReadyByHour ?? double.NegativeInfinity);
+
+    /// <summary>Made tea that the leaf comes to, kg/m², at 3 % moisture (common practice, no published source).</summary>
+    public double MadeTeaKgPerM2 => DryMassKgPerM2 / (1 - MadeTeaMoistureWetBasis);
+
+    /// <summary>The warmest plenum that may be asked for at an hour, °C: under the ceiling, and no more than the heater gives.</summary>
+    public double WarmestPlenumC(double hour, AirState ambient, double fanShare) => Math.Min(
+        HardLimits.SetPointCeilingC(Style), Heat.WarmestPlenumC(hour, ambient, Trough.AirflowM3PerSM2 * fanShare));
 
     /// <summary>
     /// Whether a plan's stop says no more than that a bed under way is ready: nothing later would be better, however far
@@ -71,8 +84,8 @@ internal sealed record PlanProblem(
     /// </summary>
     public bool IsReadyNow(double stopHour) => Start.IsUnderWay && stopHour <= Start.Hour && WaterToGo(Start.Bed) <= 0;
 
-    public BedSetup Bed(SaturationTable saturation, BedResolution resolution, double fanShare) => new(
-        Start.Bed, DryMassKgPerM2, Trough.AirflowM3PerSM2 * fanShare, Ambient.PressurePa, saturation, Coefficients,
+    public BedSetup Bed(SaturationTable saturation, BedResolution resolution) => new(
+        Start.Bed, DryMassKgPerM2, Trough.AirflowM3PerSM2, Ambient.PressurePa, saturation, Coefficients,
         resolution.Layers, resolution.LongestStepS);
 
     private double WaterToGo(BedState bed) => bed.TissueDryBasis.Average() + bed.SurfaceDryBasis.Average() - TargetDryBasis;

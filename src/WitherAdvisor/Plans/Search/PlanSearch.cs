@@ -1,114 +1,153 @@
+using WitherAdvisor.Sites;
+
 namespace WitherAdvisor.Plans.Search;
 
 /// <summary>
-/// Chooses a plan: candidates are tried in the order of what leaving the wanted air costs, until that alone costs more
-/// than the best plan found. No cheaper plan of the grid is missed.
+/// Chooses the air of a plan: the site's wanted air where that is ready in time, gentler where it would be ready too soon,
+/// harsher where too late, by as much as meets the hour.
 /// </summary>
 internal sealed class PlanSearch
 {
-    private const double StepK = 0.4;
+    private const int Halvings = 14;
+    private const int GoldenSteps = 14;
 
-    private static readonly double[] SurfaceBoostsK = [0, 1.5, 3];
+    /// <summary>Ready this near to the earliest stop, h, is on time.</summary>
+    private const double OnTimeHours = 0.02;
 
-    private PlanSearch(CandidateTrial trial, Candidate? best, Candidate? nearest)
+    /// <summary>Hours that nobody tells apart.</summary>
+    private const double SameHours = 0.05;
+
+    /// <summary>Water, kg per kg dry matter, that nobody tells apart.</summary>
+    private const double SameWaterDryBasis = 0.005;
+
+    private readonly PlanProblem problem;
+    private readonly AirScale scale;
+
+    private PlanSearch(PlanProblem problem)
     {
-        Trial = trial;
-        Best = best;
-        Nearest = nearest;
+        this.problem = problem;
+        Trial = new(problem);
+        scale = new(problem.Style, SlowestFanShare(), problem.IsInSurfaceStage);
+        Best = Choose();
     }
 
     public CandidateTrial Trial { get; }
 
-    /// <summary>The cheapest plan within every hard limit; null where there is none.</summary>
-    public Candidate? Best { get; }
+    /// <summary>The plan that comes nearest to what is wanted; where it breaks a limit, the least bad one.</summary>
+    public Candidate Best { get; }
 
-    /// <summary>The cheapest that breaks a limit; null where <see cref="Best"/> is not.</summary>
-    public Candidate? Nearest { get; }
+    public static PlanSearch Run(PlanProblem problem) => new(problem);
 
-    public static PlanSearch Run(PlanProblem problem)
-    {
-        var trial = new CandidateTrial(problem);
-        Candidate? best = null;
-        Candidate? nearest = null;
-        foreach (PlannedAir air in ByCost(problem))
-        {
-            if (best is not null && air.Cost >= best.Cost)
-            {
-                break;
-            }
-
-            Candidate candidate = trial.Try(air.DifferenceK, air.SurfaceDifferenceK, air.FanShare);
-            if (candidate.Broken is null && (best is null || candidate.Cost < best.Cost))
-            {
-                best = candidate;
-            }
-            else if (candidate.Broken is not null && (nearest is null || candidate.Cost < nearest.Cost))
-            {
-                nearest = candidate;
-            }
-        }
-
-        return new(trial, best, best is null ? nearest : null);
-    }
-
-    private static List<PlannedAir> ByCost(PlanProblem problem)
-    {
-        var airs = new List<PlannedAir>();
-        foreach (double differenceK in Differences(problem))
-        {
-            foreach (double surfaceK in SurfaceDifferences(problem, differenceK))
-            {
-                foreach (double fanShare in FanShares(problem.Trough.SlowestFanShare))
-                {
-                    airs.Add(new(
-                        differenceK, surfaceK, fanShare, PlanCost.OfAir(problem, differenceK, surfaceK, fanShare)));
-                }
-            }
-        }
-
-        if (problem.AirInHand is { } held && !airs.Exists(air => (air.DifferenceK, air.SurfaceDifferenceK, air.FanShare) == held))
-        {
-            airs.Add(new(
-                held.DifferenceK, held.SurfaceDifferenceK, held.FanShare,
-                PlanCost.OfAir(problem, held.DifferenceK, held.SurfaceDifferenceK, held.FanShare)));
-        }
-
-        airs.Sort((one, other) => one.Cost.CompareTo(other.Cost));
-        return airs;
-    }
-
-    /// <summary>From no heat at all to the ceiling, the wanted difference among them; once the leaf cools, no heat.</summary>
-    private static List<double> Differences(PlanProblem problem)
+    private Candidate Choose()
     {
         if (problem.Start.Stage == StageKind.Cooling)
         {
-            return [0];
+            return Trial.Try(problem.AirInHand ?? new(0, 0));
         }
 
-        double ceiling = problem.Style.HygrometricDifferenceCeilingK;
-        double wanted = Math.Min(problem.Style.WantedHygrometricDifferenceK, ceiling);
-        var differences = new List<double> { 0, ceiling };
-        for (double k = wanted; k > 0; k -= StepK)
-        {
-            differences.Add(k);
-        }
-
-        for (double k = wanted + StepK; k < ceiling; k += StepK)
-        {
-            differences.Add(k);
-        }
-
-        return differences;
+        Candidate free = Free();
+        return problem.AirInHand is { } held && Trial.Try(held) is var kept && IsKept(kept, free) ? kept : free;
     }
 
-    private static IEnumerable<double> SurfaceDifferences(PlanProblem problem, double differenceK)
+    /// <summary>What people hold is kept where it breaks nothing that another air would not, and leaving it is not worth it.</summary>
+    private bool IsKept(Candidate kept, Candidate free) =>
+        kept.Broken is null == free.Broken is null
+        && (kept.HeatedHoursToTarget is null || kept.ReadyHour >= problem.ShortestHours - OnTimeHours || free.ReadyHour < problem.ShortestHours)
+        && kept.Cost <= free.Cost;
+
+    private Candidate Free()
     {
-        double ceiling = HardLimits.DifferenceCeilingK(problem.Style, 0, double.PositiveInfinity);
-        bool wet = problem.IsInSurfaceStage;
-        return SurfaceBoostsK.Where(boost => boost == 0 || (wet && differenceK + boost <= ceiling)).Select(boost => differenceK + boost);
+        double latest = Math.Max(problem.LongestHours, problem.Start.Hour);
+        double wanted = ToTarget(AirScale.Wanted);
+        if (!IsPulled(wanted) && wanted >= problem.EarliestStop && wanted <= latest)
+        {
+            return Trial.Try(scale.At(AirScale.Wanted));
+        }
+
+        if (ToTarget(AirScale.Harshest) > latest)
+        {
+            return Trial.Try(scale.At(GentlestAsQuick()));
+        }
+
+        double gentlest = ToTarget(AirScale.Gentlest) < problem.EarliestStop
+            ? AirScale.Gentlest
+            : Latest(place => ToTarget(place) <= latest, AirScale.Harshest, AirScale.Gentlest);
+        double harshest = ToTarget(AirScale.Harshest) >= problem.EarliestStop
+            ? AirScale.Harshest
+            : Latest(place => ToTarget(place) < problem.EarliestStop, AirScale.Harshest, gentlest);
+        double nearest = Math.Clamp(AirScale.Wanted, harshest, gentlest);
+        return Trial.Try(scale.At(IsPulled(ToTarget(nearest)) ? Cheapest(harshest, gentlest) : nearest));
     }
 
-    private static double[] FanShares(double slowest) => slowest < 1 ? [1, (1 + slowest) / 2, slowest] : [1];
+    /// <summary>
+    /// Slow air parts the layers as dry air does: the fan is slowed no further than the ceiling's difference would part them
+    /// at full speed. Beyond, it stands for part of the time.
+    /// </summary>
+    private double SlowestFanShare()
+    {
+        const int HoursLooked = 12;
+        int from = Math.Min((int)problem.Start.Hour, problem.Ambient.LastHour);
+        double meanK = problem.Ambient.HygrometricDifferencesK.Skip(from).Take(HoursLooked).Average();
+        return Math.Clamp(meanK / problem.Style.HygrometricDifferenceCeilingK, problem.Trough.SlowestFanShare, 1);
+    }
 
-    private sealed record PlannedAir(double DifferenceK, double SurfaceDifferenceK, double FanShare, double Cost);
+    /// <summary>Of the airs that are all too slow, the gentlest that is as quick as the harshest: no damper is opened for nothing.</summary>
+    private double GentlestAsQuick()
+    {
+        Candidate quickest = Trial.Try(scale.At(AirScale.Harshest));
+        bool IsAsQuick(Candidate other) =>
+            (other.ToTargetHour <= quickest.ToTargetHour + SameHours || double.IsInfinity(quickest.ToTargetHour))
+            && other.WaterLeftDryBasis <= quickest.WaterLeftDryBasis + SameWaterDryBasis;
+        return Latest(place => IsAsQuick(Trial.Try(scale.At(place))), AirScale.Harshest, AirScale.Unheated);
+    }
+
+    /// <summary>Whether anything but the wanted air counts: a wish that it would miss, or the site's pace.</summary>
+    private bool IsPulled(double toTargetHour) => problem.Style.Pace != WitherPace.Balanced || toTargetHour > problem.ReadyByHour;
+
+    private double ToTarget(double place) => Trial.Try(scale.At(place)).ToTargetHour;
+
+    /// <summary>The last place, from one towards another, at which a thing holds that holds up to somewhere and no further.</summary>
+    private static double Latest(Predicate<double> holds, double from, double to)
+    {
+        if (holds(to))
+        {
+            return to;
+        }
+
+        for (int i = 0; i < Halvings; i++)
+        {
+            double middle = (from + to) / 2;
+            (from, to) = holds(middle) ? (middle, to) : (from, middle);
+        }
+
+        return from;
+    }
+
+    /// <summary>The cheapest place between two, by golden section: costs fall to one place and rise from it.</summary>
+    private double Cheapest(double from, double to)
+    {
+        const double Golden = 0.6180339887498949;
+        double left = to - Golden * (to - from);
+        double right = from + Golden * (to - from);
+        (double atLeft, double atRight) = (Cost(left), Cost(right));
+        for (int i = 0; i < GoldenSteps; i++)
+        {
+            if (atLeft <= atRight)
+            {
+                (to, right, atRight) = (right, left, atLeft);
+                left = to - Golden * (to - from);
+                atLeft = Cost(left);
+            }
+            else
+            {
+                (from, left, atLeft) = (left, right, atRight);
+                right = from + Golden * (to - from);
+                atRight = Cost(right);
+            }
+        }
+
+        return (from + to) / 2;
+    }
+
+    private double Cost(double place) => Trial.Try(scale.At(place)).Cost;
 }

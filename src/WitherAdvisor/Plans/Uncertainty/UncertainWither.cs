@@ -3,6 +3,7 @@ using WitherAdvisor.Bed;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Plans.Writing;
 using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Plans.Uncertainty;
@@ -25,14 +26,28 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
         double heldK = draw.PlenumSchedule * UncertainSpreads.HeldAirK;
         double nightK = draw.NightAir * spreads.NightAirK;
         double horizon = problem.Ambient.LastHour;
-        DryingTrace log = TrialWither.Run(setup, new(
-            trial.Hold(chosen.SurfaceDifferenceK).MissedBy(heldK, nightK),
-            trial.Hold(chosen.DifferenceK).MissedBy(heldK, nightK),
-            chosen.TurnIntervalHours, problem.TargetDryBasis, stopHour, horizon,
-            SurfaceEndHour: chosen.SurfaceEndHour, LastTurnHour: problem.Start.LastTurnHour))!;
-        double? ready = log.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
-        double final = Moisture.WetBasis(log.WaterDryBasis(Math.Max(stopHour - chosen.CoolingDelayHours, 0)));
-        return new(log, setup.DryMassKgPerM2, ready, final);
+        HeldAir air = chosen.Air;
+        var schedule = new TrialSchedule(
+            trial.Surface(air).MissedBy(heldK, nightK),
+            trial.Main(air).MissedBy(heldK, nightK),
+            new TurnRule.AtHours(chosen.TurnHours), problem.TargetDryBasis, stopHour, horizon, chosen.SurfaceEndHour);
+        DryingTrace trace = TrialWither.Run(setup, schedule);
+        double? ready = trace.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
+        return new(trace, setup.DryMassKgPerM2, ready, Moisture.WetBasis(FinalWater(setup, schedule, trace, nightK)));
+    }
+
+    /// <summary>Leaf that is ready by the plan's clock waits on slow air to the stop, whatever a case's own leaf does.</summary>
+    private double FinalWater(BedSetup setup, TrialSchedule schedule, DryingTrace trace, double nightK)
+    {
+        double stop = schedule.RunAtLeastTo;
+        if (stop <= chosen.ReadyHour)
+        {
+            return trace.WaterDryBasis(Math.Max(stop - chosen.CoolingDelayHours, 0));
+        }
+
+        PlenumSchedule held = trial.Main(StageLine.Holding(chosen)).MissedBy(0, nightK);
+        double heldFrom = Math.Max(chosen.ReadyHour - chosen.CoolingDelayHours, problem.Start.Hour);
+        return TrialWither.Run(setup, schedule with { Held = held, HeldFromHour = heldFrom }).WaterDryBasis(stop);
     }
 
     /// <summary>The leaf of a case.</summary>
@@ -54,20 +69,21 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
     }
 
     /// <summary>Airflow of a case, m³/s·m².</summary>
-    public double AirflowM3PerSM2(UncertainDraw draw) => problem.Trough.AirflowM3PerSM2 * FanShare(draw);
+    public double AirflowM3PerSM2(UncertainDraw draw) => problem.Trough.AirflowM3PerSM2 * chosen.Air.FanShare * Airflow(draw);
 
     private BedSetup Bed(UncertainDraw draw)
     {
         LeafState leaf = Leaf(draw);
-        return problem.Bed(trial.Saturation, BedResolution.Search, FanShare(draw)) with
+        return problem.Bed(trial.Saturation, BedResolution.Search) with
         {
+            AirflowM3PerSM2 = problem.Trough.AirflowM3PerSM2 * Airflow(draw),
             Start = problem.Start.Bed.HadItBeen(leaf),
             DryMassKgPerM2 = leaf.DryMatterKg(problem.LoadKgPerM2),
             Coefficients = Coefficients(draw),
         };
     }
 
-    private double FanShare(UncertainDraw draw) => chosen.FanShare * Factor(spreads.Coefficients.Airflow, draw.Airflow);
+    private double Airflow(UncertainDraw draw) => Factor(spreads.Coefficients.Airflow, draw.Airflow);
 
     private static double Factor(double spread, double draw) => Math.Exp(spread * draw);
 }

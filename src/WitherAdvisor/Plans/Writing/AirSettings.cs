@@ -7,8 +7,13 @@ namespace WitherAdvisor.Plans.Writing;
 internal static class AirSettings
 {
     /// <summary>One setting at the start of each stage and at each whole hour before the stop.</summary>
+    /// <param name="ambient">Of the night.</param>
+    /// <param name="stages">In order.</param>
+    /// <param name="plenumC">Dry bulb under the mesh for a stage at an hour, °C.</param>
+    /// <param name="hotAirC">Dry bulb of the hot air, °C.</param>
+    /// <param name="fullFlowM3PerS">Of the trough with its fan at full speed.</param>
     public static IReadOnlyList<AirSetting> For(
-        AmbientForecast night, IReadOnlyList<PlanStage> stages, Func<PlanStage, AirState, AirState> plenum, double hotAirC, double flowM3PerS)
+        AmbientForecast ambient, IReadOnlyList<PlanStage> stages, Func<PlanStage, double, double> plenumC, double hotAirC, double fullFlowM3PerS)
     {
         var settings = new List<AirSetting>();
         foreach (PlanStage stage in stages)
@@ -16,7 +21,7 @@ internal static class AirSettings
             double hour = stage.FromHour;
             while (hour < stage.ToHour)
             {
-                settings.Add(At(night.At(hour), hour, stage, plenum, hotAirC, flowM3PerS));
+                settings.Add(At(ambient.At(hour), hour, stage, plenumC(stage, hour), hotAirC, fullFlowM3PerS));
                 hour = Math.Floor(hour) + 1;
             }
         }
@@ -37,12 +42,11 @@ internal static class AirSettings
         return kWh;
     }
 
-    private static AirSetting At(
-        AirState ambient, double hour, PlanStage stage, Func<PlanStage, AirState, AirState> plenum, double hotAirC, double flowM3PerS)
+    private static AirSetting At(AirState ambient, double hour, PlanStage stage, double plenumC, double hotAirC, double fullFlowM3PerS)
     {
-        AirState under = plenum(stage, ambient);
+        AirState plenum = ambient with { DryBulbC = plenumC };
         return new(
-            hour, stage.Kind, ambient, under, HotAirMix.Share(ambient, hotAirC, under.DryBulbC),
-            HotAirMix.HeatKW(ambient, under, flowM3PerS));
+            hour, stage.Kind, ambient, plenum, HotAirMix.Share(ambient, hotAirC, plenumC),
+            HotAirMix.HeatKW(ambient, plenum, fullFlowM3PerS * stage.FanShare * stage.RunShare), stage.FanShare, stage.RunShare);
     }
 }

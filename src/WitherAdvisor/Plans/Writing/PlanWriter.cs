@@ -1,5 +1,3 @@
-using WitherAdvisor.Air;
-using WitherAdvisor.Ambient;
 using WitherAdvisor.Bed;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans.Search;
@@ -13,8 +11,8 @@ internal sealed class PlanWriter
     /// <summary>People read clocks to five minutes.</summary>
     private const double PartsOfAnHour = 12;
 
-    /// <summary>A turn this close to the stop is handling for nothing.</summary>
-    private const double NoTurnBeforeStopHours = 0.25;
+    /// <summary>Leaf that is ready this little before it may be rolled, h, is dried on: nobody changes the air for that.</summary>
+    private const double NotWorthHoldingHours = 0.5;
 
     private const double CloseEnoughWetBasis = 0.0005;
 
@@ -24,131 +22,132 @@ internal sealed class PlanWriter
     private readonly PlanProblem problem;
     private readonly CandidateTrial trial;
     private readonly Candidate chosen;
+    private readonly TurnPlan turns;
+    private readonly StageLine line;
 
     private PlanWriter(CandidateTrial trial, Candidate chosen)
     {
         problem = trial.Problem;
         this.trial = trial;
         this.chosen = chosen;
+        turns = new TurnPlanner(trial, chosen).Plan();
+        line = new(trial, chosen);
     }
 
     public static WrittenPlan Write(CandidateTrial trial, Candidate chosen) => new PlanWriter(trial, chosen).Write();
 
     private WrittenPlan Write()
     {
-        double stop = Clock(chosen.StopHour);
-        FixedWither wither = Run(stop);
+        double ready = Clock(chosen.ReadyHour);
+        FixedWither wither = Run(ready, ready);
         for (int i = 0; i < MostCorrections && IsAside(wither) && chosen.HeatedHoursToTarget is not null; i++)
         {
-            double corrected = Clock(stop + HoursToTarget(wither, stop));
-            if (corrected == stop)
+            double corrected = Clock(ready + HoursToTarget(wither, ready));
+            if (corrected == ready)
             {
                 break;
             }
 
-            stop = corrected;
-            wither = Run(stop);
+            ready = corrected;
+            wither = Run(ready, ready);
         }
 
-        IReadOnlyList<PlanStage> stages = Stages(stop);
-        double flow = problem.Trough.AirflowM3PerSM2 * problem.Trough.AreaM2 * chosen.FanShare;
-        IReadOnlyList<AirSetting> settings = AirSettings.For(problem.Ambient, stages, PlenumFor, problem.HotAirC, flow);
-        List<double> turns = Turns(stop);
-        double withered = problem.DryMassKgPerM2 * (1 + wither.FinalWaterDryBasis);
-        return new(
-            new(
-                stages, settings, turns.Count > 0 ? chosen.TurnIntervalHours : null, turns, stop, chosen.FanShare,
-                MeanDifferenceK(settings), AirSettings.HeatKWh(settings, stop), wither.Log.LargestSpreadWetBasis,
-                withered / problem.LoadKgPerM2,
-                withered * (1 + problem.Leaf.SurfaceWaterKgPerKg) / problem.LoadKgPerM2),
-            wither.Curve,
-            Moisture.WetBasis(wither.FinalWaterDryBasis));
+        double stop = problem.IsReadyNow(ready) ? ready : Math.Max(ready, Clock(chosen.StopHour));
+        if (stop - ready <= NotWorthHoldingHours && problem.Start.Stage != StageKind.Cooling)
+        {
+            ready = stop;
+        }
+
+        return Written(stop == ready && wither.StopHour == stop ? wither : Run(ready, stop), ready, stop);
     }
 
-    /// <summary>Whether the stop can be put nearer to the target; cooling ends when the leaf is cool.</summary>
+    private WrittenPlan Written(FixedWither wither, double ready, double stop)
+    {
+        IReadOnlyList<PlanStage> stages = line.Stages(ready, stop);
+        double flow = problem.Trough.AirflowM3PerSM2 * problem.Trough.AreaM2;
+        IReadOnlyList<AirSetting> settings = AirSettings.For(
+            problem.Ambient, stages, (stage, hour) => line.AirOf(stage).At(hour).DryBulbC, problem.Heat.HotAirC, flow);
+        double withered = problem.DryMassKgPerM2 * (1 + wither.FinalWaterDryBasis);
+        double heatKWh = AirSettings.HeatKWh(settings, stop);
+        IReadOnlyList<double> turnHours = Turns(ready, stop);
+        return new(
+            new(
+                stages, settings, EvenHours(turnHours), turnHours, stop, chosen.Air.FanShare,
+                MeanDifferenceK(settings), heatKWh, wither.Log.LargestSpreadWetBasis,
+                withered / problem.LoadKgPerM2,
+                withered * (1 + problem.Leaf.SurfaceWaterKgPerKg) / problem.LoadKgPerM2)
+            {
+                ReadyHour = ready,
+                RunShare = chosen.Air.RunShare,
+                HeatKWhPerKgMadeTea = heatKWh / (problem.MadeTeaKgPerM2 * problem.Trough.AreaM2),
+                FanKWh = FanPower.KWh(problem.Trough, stages),
+                SpreadWithOneMoreTurnWetBasis = turns.WithOneMoreWetBasis,
+                HeldWellToHour = stop > ready ? line.HeldWellTo(wither.StateAt(ready), ready) : null,
+            },
+            wither.Curve,
+            Moisture.WetBasis(wither.FinalWaterDryBasis),
+            wither.WarmestLeafC,
+            chosen with { TurnHours = turnHours, ReadyHour = ready, StopHour = stop });
+    }
+
+    /// <summary>Whether the hour can be put nearer to the target; cooling ends when the leaf is cool.</summary>
     private bool IsAside(FixedWither wither) =>
         problem.Start.Stage != StageKind.Cooling
+        && chosen.Broken is null
         && Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
-    /// <summary>A stop on the clock where the limits leave room for one, and inside them always.</summary>
+    /// <summary>An hour on the clock where the limits leave room for one, and inside them always.</summary>
     private double Clock(double hour)
     {
-        double earliest = Math.Max(problem.ShortestHours, problem.Start.Hour);
-        double latest = problem.LongestHours;
+        double earliest = problem.Start.Hour;
+        double latest = chosen.Broken is null ? problem.LongestHours : double.PositiveInfinity;
         if (problem.IsReadyNow(hour))
         {
             return hour;
         }
 
-        double clockEarliest = Math.Max(Math.Ceiling(earliest * PartsOfAnHour), Math.Floor(problem.Start.Hour * PartsOfAnHour) + 1) / PartsOfAnHour;
+        double clockEarliest = (Math.Floor(earliest * PartsOfAnHour) + 1) / PartsOfAnHour;
         double clockLatest = Math.Floor(latest * PartsOfAnHour) / PartsOfAnHour;
-        return clockEarliest <= clockLatest
-            ? Math.Clamp(Math.Round(hour * PartsOfAnHour) / PartsOfAnHour, clockEarliest, clockLatest)
-            : Math.Clamp(hour, earliest, latest);
+        double nearest = Math.Round(hour * PartsOfAnHour) / PartsOfAnHour;
+        double allowed = nearest < problem.ShortestHours && hour >= problem.ShortestHours ? nearest + 1 / PartsOfAnHour : nearest;
+        return clockEarliest <= clockLatest ? Math.Clamp(allowed, clockEarliest, clockLatest) : Math.Clamp(hour, earliest, latest);
     }
 
-    private FixedWither Run(double stop) => FixedWither.Run(
-        problem.Bed(trial.Saturation, BedResolution.Shown, chosen.FanShare),
+    private FixedWither Run(double ready, double stop) => FixedWither.Run(
+        problem.Bed(trial.Saturation, BedResolution.Shown),
         problem.Trough.AreaM2,
         problem.TargetDryBasis,
-        [.. Stages(stop).Select(stage => new PlenumStretch(stage.ToHour, AirOf(stage))).DefaultIfEmpty(new(stop, trial.Hold(0)))],
-        Turns(stop));
+        line.Air(ready, stop),
+        Turns(ready, stop));
 
-    /// <summary>By how much the stop must move, from how fast the leaf dries before cooling, or in it where it cools from the start.</summary>
-    private double HoursToTarget(FixedWither wither, double stop)
+    /// <summary>By how much the hour must move, from how fast the leaf dries before cooling, or in it where it cools from the start.</summary>
+    private double HoursToTarget(FixedWither wither, double ready)
     {
-        double heatOff = HeatOff(stop);
+        double heatOff = line.HeatOff(ready);
         double from = Math.Max(heatOff - 1, problem.Start.Hour);
-        double to = problem.Start.IsUnderWay && heatOff == from ? stop : heatOff;
+        double to = problem.Start.IsUnderWay && heatOff == from ? ready : heatOff;
         double perHour = (wither.Log.WaterDryBasis(from) - wither.Log.WaterDryBasis(to)) / Math.Max(to - from, 1e-6);
         return perHour > 0 ? Math.Clamp((wither.FinalWaterDryBasis - problem.TargetDryBasis) / perHour, -1, 1) : 0;
     }
 
-    private double HeatOff(double stop) =>
-        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour
-        : chosen.HeatOffHour < chosen.StopHour ? Math.Max(stop - problem.Style.CoolingHours, problem.Start.Hour)
-        : stop;
-
-    private List<PlanStage> Stages(double stop)
+    private IReadOnlyList<double> Turns(double ready, double stop)
     {
-        double heatOff = HeatOff(stop);
-        double surfaceEnd = Math.Min(chosen.SurfaceEndHour, heatOff);
-        var stages = new List<PlanStage>();
-        double start = problem.Start.Hour;
-        if (surfaceEnd > start)
-        {
-            stages.Add(new(StageKind.SurfaceDrying, start, surfaceEnd, chosen.SurfaceDifferenceK));
-        }
-
-        if (heatOff > surfaceEnd)
-        {
-            stages.Add(new(StageKind.Main, surfaceEnd, heatOff, chosen.DifferenceK));
-        }
-
-        if (stop > heatOff)
-        {
-            stages.Add(new(StageKind.Cooling, heatOff, stop, null));
-        }
-
-        return stages;
+        double last = TurnWindow.LastHour(problem.Style, ready, line.HeatOff(ready), stop);
+        return [.. turns.Hours.Where(hour => hour <= last)];
     }
 
-    private List<double> Turns(double stop)
+    /// <summary>Whole hours between turns; null where they are not even.</summary>
+    private int? EvenHours(IReadOnlyList<double> turnHours)
     {
-        var turns = new List<double>();
-        double first = Math.Max(problem.Start.LastTurnHour + chosen.TurnIntervalHours, problem.Start.Hour);
-        for (double hour = first; hour <= stop - NoTurnBeforeStopHours; hour += chosen.TurnIntervalHours)
+        if (turnHours.Count == 0)
         {
-            turns.Add(hour);
+            return null;
         }
 
-        return turns;
+        double gap = turnHours[0] - problem.Start.LastTurnHour;
+        bool even = turnHours.Zip(turnHours.Skip(1), (one, next) => next - one).All(between => Math.Abs(between - gap) < BedRun.SameMoment);
+        return even && gap >= 1 && gap == Math.Floor(gap) ? (int)gap : null;
     }
-
-    private PlenumSchedule AirOf(PlanStage stage) => trial.Hold(stage.WantedHygrometricDifferenceK ?? 0);
-
-    private AirState PlenumFor(PlanStage stage, AirState ambient) => PlenumSchedule.PlenumForDifference(
-        ambient, stage.WantedHygrometricDifferenceK ?? 0, HardLimits.PlenumCeilingC(problem.Style));
 
     /// <summary>That of the ambient air where leaf is ready now and nothing is set.</summary>
     private double MeanDifferenceK(IReadOnlyList<AirSetting> settings)
@@ -158,7 +157,7 @@ internal sealed class PlanWriter
             return problem.Ambient.At(problem.Start.Hour).HygrometricDifferenceK;
         }
 
-        var heated = settings.Where(s => s.Stage != StageKind.Cooling).ToList();
-        return (heated.Count > 0 ? heated : settings).Average(s => s.Plenum.HygrometricDifferenceK);
+        var before = settings.Where(s => s.Stage is not (StageKind.Cooling or StageKind.Holding)).ToList();
+        return (before.Count > 0 ? before : settings).Average(s => s.Plenum.HygrometricDifferenceK);
     }
 }

@@ -10,16 +10,16 @@ public enum ReliefKind
     SpreadThicker,
 
     /// <summary>Amount: hours later.</summary>
-    StartLater,
-
-    /// <summary>Amount: hours later.</summary>
     RollLater,
 
     /// <summary>Amount: hours earlier.</summary>
     StartEarlier,
 
-    /// <summary>Amount: share of full flow.</summary>
-    SlowerFan,
+    /// <summary>Amount: kW that would be enough.</summary>
+    MoreHeat,
+
+    /// <summary>Amount: hours from loading to which the leaf is to be kept out of the sun and the intake shaded.</summary>
+    Shade,
 
     /// <summary>No amount: read dry and wet bulb at the loft and send them.</summary>
     ReadAmbientAir,

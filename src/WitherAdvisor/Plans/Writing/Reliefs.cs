@@ -1,33 +1,50 @@
-using WitherAdvisor.Ambient;
 using WitherAdvisor.Plans.Search;
 
 namespace WitherAdvisor.Plans.Writing;
 
-/// <summary>What would make a plan possible, or meet a wish: each tried by the same search.</summary>
+/// <summary>What would keep a limit, or meet a wish: each tried by the same search where it names a number.</summary>
 internal static class Reliefs
 {
+    private const double OnTimeHours = 0.25;
     private static readonly double[] ThinnerShares = [0.85, 0.7, 0.55, 0.4];
     private static readonly double[] ThickerShares = [1.15, 1.3, 1.5];
-    private const int MostHoursLater = 12;
 
-    /// <summary>Reliefs for a problem that no plan satisfies; leaf on the trough is neither loaded later nor spread thicker.</summary>
-    public static IReadOnlyList<Relief> ForNoPlan(PlanProblem problem, LimitKind binding) => binding switch
+    /// <summary>For the limits that a plan breaks.</summary>
+    public static IReadOnlyList<Relief> ForBroken(PlanProblem problem, WrittenPlan plan, IReadOnlyList<LimitNotice> broken) =>
+        [.. broken.SelectMany(limit => ForBroken(problem, plan, limit.Limit)).Distinct()];
+
+    /// <summary>For a wish that a plan misses.</summary>
+    public static IReadOnlyList<Relief> ForWish(PlanProblem problem, WitherPlan plan)
     {
-        LimitKind.LongestTimeSincePlucking => Thinner(problem, search => search.Best is not null),
-        _ when problem.Start.IsUnderWay && binding != LimitKind.LongestTimeSincePlucking => [],
-        LimitKind.ShortestTimeSincePlucking => [.. Thicker(problem), .. Later(problem)],
-        LimitKind.PlenumDryBulb or LimitKind.HygrometricDifference => Later(problem),
+        if (problem.ReadyByHour is not { } readyBy || plan.StopHour <= readyBy + OnTimeHours)
+        {
+            return problem.ReadyByHour is not null && plan.StopHour - plan.ReadyHour > OnTimeHours ? Thicker(problem) : [];
+        }
+
+        return
+        [
+            .. Thinner(problem, search => search.Best is { Broken: null } best && best.ReadyHour <= readyBy + OnTimeHours),
+            .. MoreHeat(problem, plan),
+            .. problem.Start.IsUnderWay ? Array.Empty<Relief>() : [new(ReliefKind.StartEarlier, plan.StopHour - readyBy)],
+            new(ReliefKind.RollLater, plan.StopHour - readyBy),
+        ];
+    }
+
+    private static IReadOnlyList<Relief> ForBroken(PlanProblem problem, WrittenPlan plan, LimitKind limit) => limit switch
+    {
+        LimitKind.LeafTemperature => [new(ReliefKind.Shade, LastHotHour(plan))],
+        LimitKind.LongestTimeSincePlucking => [.. Thinner(problem, search => search.Best.Broken is null), .. MoreHeat(problem, plan.Plan)],
+        LimitKind.TargetMoisture when plan.FinalMoistureWetBasis < problem.Style.TargetMoistureWetBasis => Thicker(problem),
         _ => [],
     };
 
-    /// <summary>Reliefs for a plan that cannot be ready when rolling wants it.</summary>
-    public static IReadOnlyList<Relief> ForLate(PlanProblem problem, double readyByHour, double stopHour) =>
-    [
-        .. Thinner(problem, search => search.Best is { } best && best.StopHour <= readyByHour + 0.25),
-        .. problem.Start.IsUnderWay ? Array.Empty<Relief>() : [new(ReliefKind.StartEarlier, stopHour - readyByHour)],
-        new(ReliefKind.RollLater, stopHour - readyByHour),
-    ];
+    private static double LastHotHour(WrittenPlan plan) =>
+        plan.Curve.Last(point => Math.Max(point.BottomLeafC, point.TopLeafC) > HardLimits.LeafCeilingC).Hour;
 
+    private static IReadOnlyList<Relief> MoreHeat(PlanProblem problem, WitherPlan plan) =>
+        HeatShort.MostKW(problem, plan) is > 0 and var enough ? [new(ReliefKind.MoreHeat, enough)] : [];
+
+    /// <summary>Leaf on the trough is spread thinner by taking some of it off.</summary>
     private static IReadOnlyList<Relief> Thinner(PlanProblem problem, Func<PlanSearch, bool> relieves)
     {
         foreach (double share in ThinnerShares)
@@ -42,12 +59,18 @@ internal static class Reliefs
         return [];
     }
 
+    /// <summary>Leaf that would have to wait dries more slowly in a thicker bed; leaf that lies on the trough is not spread anew.</summary>
     private static IReadOnlyList<Relief> Thicker(PlanProblem problem)
     {
+        if (problem.Start.IsUnderWay)
+        {
+            return [];
+        }
+
         foreach (double share in ThickerShares)
         {
             double load = problem.LoadKgPerM2 * share;
-            if (load <= problem.Trough.MostLoadKgPerM2 && PlanSearch.Run(problem with { LoadKgPerM2 = load }).Best is not null)
+            if (load <= problem.Trough.MostLoadKgPerM2 && WaitsLittle(PlanSearch.Run(problem with { LoadKgPerM2 = load }).Best))
             {
                 return [new(ReliefKind.SpreadThicker, load)];
             }
@@ -56,23 +79,5 @@ internal static class Reliefs
         return [];
     }
 
-    private static IReadOnlyList<Relief> Later(PlanProblem problem)
-    {
-        for (int hour = 1; hour <= MostHoursLater && hour < problem.LongestHours - 1; hour++)
-        {
-            PlanProblem later = problem with
-            {
-                Ambient = problem.Ambient.From(hour),
-                ShortestHours = problem.ShortestHours - hour,
-                LongestHours = problem.LongestHours - hour,
-                ReadyByHour = problem.ReadyByHour - hour,
-            };
-            if (PlanSearch.Run(later).Best is not null)
-            {
-                return [new(ReliefKind.StartLater, hour)];
-            }
-        }
-
-        return [];
-    }
+    private static bool WaitsLittle(Candidate candidate) => candidate.Broken is null && candidate.StopHour - candidate.ReadyHour <= OnTimeHours;
 }
