@@ -10,16 +10,16 @@ public sealed record ModelCheck(string Code, string Where)
     [
         new("saturation_table", "fixtures/moist-air"),
         new("fao56", "fixtures/fao56"),
-        new("evapotranspiration", "tests/WitherAdvisor.Tests/Evaporation"),
+        new("evapotranspiration", "tests/suites/WitherAdvisor.Tests/Evaporation"),
         new("seasons", "fixtures/seattle"),
         new("weather_reports", "fixtures/airways"),
         new("bed", "fixtures/bed"),
         new("outturn", "fixtures/outturn"),
-        new("properties", "tests/WitherAdvisor.Tests/Advice"),
-        new("published_practice", "tests/WitherAdvisor.Tests/Advice/PublishedPracticeTests.cs"),
-        new("common_practice", "tests/WitherAdvisor.Tests/Advice/ContrastTests.cs"),
-        new("reliability", "tests/WitherAdvisor.SyntheticSeasons/RELIABILITY.md"),
-        new("mutants", "tests/WitherAdvisor.Mutants/SCORE.md"),
-        new("sensitivity", "tests/WitherAdvisor.Tests/Sensitivities/SensitivityTests.cs"),
+        new("properties", "tests/suites/WitherAdvisor.Tests/Advice"),
+        new("published_practice", "tests/suites/WitherAdvisor.Tests/Advice/PublishedPracticeTests.cs"),
+        new("common_practice", "tests/suites/WitherAdvisor.Tests/Advice/ContrastTests.cs"),
+        new("reliability", "tests/tools/WitherAdvisor.SyntheticSeasons/RELIABILITY.md"),
+        new("mutants", "tests/tools/WitherAdvisor.Mutants/SCORE.md"),
+        new("sensitivity", "tests/suites/WitherAdvisor.Tests/Sensitivities/SensitivityTests.cs"),
     ];
 }

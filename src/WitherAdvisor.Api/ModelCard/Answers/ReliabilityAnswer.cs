@@ -19,6 +19,6 @@ public sealed record ReliabilityAnswer
     public required double HeldIfFurtherPercent { get; init; }
 
     /// <summary>Where the whole table stands in the service's repository.</summary>
-    /// <example>tests/WitherAdvisor.SyntheticSeasons/RELIABILITY.md</example>
+    /// <example>tests/tools/WitherAdvisor.SyntheticSeasons/RELIABILITY.md</example>
     public required string Where { get; init; }
 }
