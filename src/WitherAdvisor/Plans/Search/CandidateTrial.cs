@@ -50,7 +50,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
         return new(
             air, [.. trace.TurnHours.Where(hour => hour <= window)], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
             Math.Max(trace.WaterDryBasis(Math.Max(ready - delay, start)) - problem.TargetDryBasis, 0), stop,
-            trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready, heat), Broken(toTarget, ready, latest));
+            trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready, heat), Broken(toTarget, stop, latest));
     }
 
     /// <summary>How the bed dries under an air, turned where its layers part.</summary>
@@ -85,9 +85,9 @@ internal sealed class CandidateTrial(PlanProblem problem)
         return nearInTime ? latest : Math.Min(toTarget, Math.Min(latest + MostHoursOver, problem.Ambient.LastHour));
     }
 
-    private LimitNotice? Broken(double toTarget, double ready, double latest) =>
-        problem.IsReadyNow(ready) ? null
-        : ready > latest || problem.LongestHours < problem.Start.Hour
+    private LimitNotice? Broken(double toTarget, double stop, double latest) =>
+        problem.IsReadyNow(stop) ? null
+        : stop > latest || problem.LongestHours < problem.Start.Hour
             ? new(LimitKind.LongestTimeSincePlucking, problem.LongestHours, double.IsInfinity(toTarget) ? null : toTarget)
             : null;
 

@@ -17,7 +17,7 @@ internal static class PlanCost
     public const double PerHourInHaste = 1;
 
     /// <summary>A kWh of heat per kg of made tea, where a site spares fuel.</summary>
-    public const double PerKWhPerKgMadeTeaSpared = 2;
+    public const double PerKWhPerKgMadeTeaSpared = 8;
 
     /// <summary>A quarter of an hour after the wanted time is on time.</summary>
     private const double OnTimeHours = 0.25;

@@ -68,8 +68,8 @@ internal sealed record PlanProblem(
         _ => null,
     };
 
-    /// <summary>Before this hour leaf is neither rolled nor wanted.</summary>
-    public double EarliestStop => Math.Max(Math.Max(ShortestHours, Start.Hour), ReadyByHour ?? double.NegativeInfinity);
+    /// <summary>Before this hour leaf is neither rolled nor wanted; a wish does not outdo its longest time.</summary>
+    public double EarliestStop => Math.Max(Math.Max(ShortestHours, Start.Hour), Math.Min(ReadyByHour ?? double.NegativeInfinity, LongestHours));
 
     /// <summary>Made tea that the leaf comes to, kg/m², at 3 % moisture (common practice, no published source).</summary>
     public double MadeTeaKgPerM2 => DryMassKgPerM2 / (1 - MadeTeaMoistureWetBasis);

@@ -76,7 +76,7 @@ internal sealed class PlanSearch
             ? AirScale.Harshest
             : Latest(place => ToTarget(place) < problem.EarliestStop, AirScale.Harshest, gentlest);
         double nearest = Math.Clamp(AirScale.Wanted, harshest, gentlest);
-        return Trial.Try(scale.At(IsPulled(ToTarget(nearest)) ? Cheapest(harshest, gentlest) : nearest));
+        return Trial.Try(scale.At(IsPulled(ToTarget(nearest)) ? Cheapest(harshest, nearest, gentlest) : nearest));
     }
 
     /// <summary>
@@ -122,6 +122,12 @@ internal sealed class PlanSearch
 
         return from;
     }
+
+    /// <summary>Harsher than the nearest place where hours count, gentler where fuel does.</summary>
+    private double Cheapest(double harshest, double nearest, double gentlest) =>
+        problem.Style.Pace == WitherPace.Sparing && ToTarget(nearest) <= (problem.ReadyByHour ?? double.PositiveInfinity)
+            ? Cheapest(nearest, gentlest)
+            : Cheapest(harshest, nearest);
 
     /// <summary>The cheapest place between two, by golden section: costs fall to one place and rise from it.</summary>
     private double Cheapest(double from, double to)

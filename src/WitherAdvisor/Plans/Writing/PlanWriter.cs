@@ -38,11 +38,11 @@ internal sealed class PlanWriter
 
     private WrittenPlan Write()
     {
-        double ready = Clock(chosen.ReadyHour);
+        double ready = ReadyOnClock(chosen.ReadyHour);
         FixedWither wither = Run(ready, ready);
         for (int i = 0; i < MostCorrections && IsAside(wither) && chosen.HeatedHoursToTarget is not null; i++)
         {
-            double corrected = Clock(ready + HoursToTarget(wither, ready));
+            double corrected = ReadyOnClock(ready + HoursToTarget(wither, ready));
             if (corrected == ready)
             {
                 break;
@@ -52,7 +52,7 @@ internal sealed class PlanWriter
             wither = Run(ready, ready);
         }
 
-        double stop = problem.IsReadyNow(ready) ? ready : Math.Max(ready, Clock(chosen.StopHour));
+        double stop = chosen.StopHour > problem.Start.Hour ? Math.Max(ready, StopOnClock(Math.Max(chosen.StopHour, ready))) : ready;
         if (stop - ready <= NotWorthHoldingHours && problem.Start.Stage != StageKind.Cooling)
         {
             ready = stop;
@@ -96,21 +96,20 @@ internal sealed class PlanWriter
         && chosen.Broken is null
         && Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
-    /// <summary>An hour on the clock where the limits leave room for one, and inside them always.</summary>
-    private double Clock(double hour)
-    {
-        double earliest = problem.Start.Hour;
-        double latest = chosen.Broken is null ? problem.LongestHours : double.PositiveInfinity;
-        if (problem.IsReadyNow(hour))
-        {
-            return hour;
-        }
+    private double ReadyOnClock(double hour) => problem.IsReadyNow(hour) ? hour : OnClock(hour, problem.Start.Hour + 1e-6, Latest(hour));
 
-        double clockEarliest = (Math.Floor(earliest * PartsOfAnHour) + 1) / PartsOfAnHour;
-        double clockLatest = Math.Floor(latest * PartsOfAnHour) / PartsOfAnHour;
-        double nearest = Math.Round(hour * PartsOfAnHour) / PartsOfAnHour;
-        double allowed = nearest < problem.ShortestHours && hour >= problem.ShortestHours ? nearest + 1 / PartsOfAnHour : nearest;
-        return clockEarliest <= clockLatest ? Math.Clamp(allowed, clockEarliest, clockLatest) : Math.Clamp(hour, earliest, latest);
+    private double StopOnClock(double hour) => OnClock(hour, Math.Max(problem.ShortestHours, problem.Start.Hour), Latest(hour));
+
+    private double Latest(double hour) => hour > problem.LongestHours ? double.PositiveInfinity : problem.LongestHours;
+
+    /// <summary>An hour on the clock where the limits leave room for one, and inside them always.</summary>
+    private static double OnClock(double hour, double earliest, double latest)
+    {
+        double first = Math.Ceiling(earliest * PartsOfAnHour) / PartsOfAnHour;
+        double last = Math.Floor(latest * PartsOfAnHour) / PartsOfAnHour;
+        return first <= last
+            ? Math.Clamp(Math.Round(hour * PartsOfAnHour) / PartsOfAnHour, first, last)
+            : Math.Clamp(hour, earliest, Math.Max(latest, earliest));
     }
 
     private FixedWither Run(double ready, double stop) => FixedWither.Run(

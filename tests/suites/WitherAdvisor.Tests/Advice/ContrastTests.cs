@@ -78,17 +78,20 @@ public sealed class ContrastTests
     private static void AssertWet(AdviceOutcome.Advised advice)
     {
         Assert.InRange(advice.Plan.StopHour, 11, 13.5);
-        Assert.Equal(2, advice.Plan.TurnIntervalHours);
+        Assert.InRange(MeanHoursBetweenTurns(advice), 1.6, 2.4);
         Assert.All(Heated(advice), setting => Assert.True(LiftK(setting) >= 8, $"{setting.Hour} h: {LiftK(setting)} K"));
     }
 
     private static void AssertDryWindy(AdviceOutcome.Advised advice)
     {
         Assert.InRange(advice.Plan.StopHour, 5, 7.3);
-        Assert.Equal(1, advice.Plan.TurnIntervalHours);
+        Assert.InRange(MeanHoursBetweenTurns(advice), 1, 1.8);
         // On the mean: as the evening cools, the same drying takes somewhat more heat.
         Assert.InRange(Heated(advice).Average(LiftK), 0, 3);
     }
+
+    /// <summary>From loading on.</summary>
+    private static double MeanHoursBetweenTurns(AdviceOutcome.Advised advice) => advice.Plan.TurnHours[^1] / advice.Plan.TurnHours.Count;
 
     private static IEnumerable<AirSetting> Heated(AdviceOutcome.Advised advice) =>
         advice.Plan.Settings.Where(setting => setting.Stage != StageKind.Cooling);

@@ -105,6 +105,6 @@ public sealed class LeafBedTests
     private static DryingTrace Run(BedCase bedCase, BedResolution resolution)
     {
         PlenumSchedule air = bedCase.Air();
-        return TrialWither.Run(bedCase.Setup(resolution), new(air, air, bedCase.TurnHours, bedCase.TargetDryBasis, 0, 40))!;
+        return TrialWither.Run(bedCase.Setup(resolution), new(air, air, TurnRule.Every(bedCase.TurnHours, 40), bedCase.TargetDryBasis, 0, 40));
     }
 }

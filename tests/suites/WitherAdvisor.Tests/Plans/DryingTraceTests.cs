@@ -12,7 +12,7 @@ public sealed class DryingTraceTests
     public void Leaf_that_is_ready_as_it_comes_is_ready_at_once()
     {
         PlanProblem problem = MadeProblem.In(MadeProblem.Ordinary);
-        LeafBed bed = new(problem.Bed(new CandidateTrial(problem).Saturation, BedResolution.Search, 1));
+        LeafBed bed = new(problem.Bed(new CandidateTrial(problem).Saturation, BedResolution.Search));
         double water = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
 
         Assert.Equal(0, new DryingTrace(bed, water + 0.1, problem.Start.Bed).TargetHour);

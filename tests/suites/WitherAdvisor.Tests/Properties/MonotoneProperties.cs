@@ -68,6 +68,6 @@ public sealed class MonotoneProperties
         var night = new AmbientForecast([bed.Plenum, bed.Plenum]);
         PlenumSchedule air = PlenumSchedule.Ambient(night);
         return TrialWither.Run(
-            bed.Setup(Resolution), new(air, air, bed.TurnEveryHours, Moisture.DryBasis(bed.TargetWetBasis), 0, HorizonHours))!.TargetHour;
+            bed.Setup(Resolution), new(air, air, TurnRule.Every(bed.TurnEveryHours, HorizonHours), Moisture.DryBasis(bed.TargetWetBasis), 0, HorizonHours)).TargetHour;
     }
 }

@@ -11,6 +11,10 @@ namespace WitherAdvisor.Tests.Properties;
 internal static class PlanLimits
 {
     private const double RoundingK = 1e-6;
+
+    /// <summary>A dry bulb drawn straight between two hours misses the difference that each of them holds by this.</summary>
+    private const double InterpolationK = 0.4;
+
     private const double RoundingHours = 1e-9;
 
     /// <summary>How far from the target a plan may stop; site practice, nothing published.</summary>
@@ -27,9 +31,8 @@ internal static class PlanLimits
             : style.ShortestHoursSincePlucking;
 
         Assert.True(sinceLast >= shortest - RoundingHours, $"{sinceLast} h since plucking, under {shortest}");
-        Assert.True(sinceFirst <= style.LongestHoursSincePlucking + RoundingHours, $"{sinceFirst} h since plucking, over {style.LongestHoursSincePlucking}");
-        Assert.InRange(
-            advice.Curve[^1].MeanMoistureWetBasis, style.TargetMoistureWetBasis - TargetTolerance, style.TargetMoistureWetBasis + TargetTolerance);
+        Assert.True(advice.IsLeastBad || sinceFirst <= style.LongestHoursSincePlucking + RoundingHours, $"{sinceFirst} h since plucking, over {style.LongestHoursSincePlucking}");
+        Assert.True(advice.IsLeastBad || Math.Abs(advice.Curve[^1].MeanMoistureWetBasis - style.TargetMoistureWetBasis) <= TargetTolerance);
         Assert.All(advice.Plan.Settings, setting => AssertKept(style, setting));
     }
 
@@ -38,9 +41,11 @@ internal static class PlanLimits
         double ceilingK = setting.Stage == StageKind.SurfaceDrying
             ? Math.Max(style.WetLeafHygrometricDifferenceCeilingK, style.HygrometricDifferenceCeilingK)
             : style.HygrometricDifferenceCeilingK;
-        Assert.True(setting.Plenum.DryBulbC <= WitherStyle.HighestPlenumC + RoundingK, $"{setting} over 35 °C");
-        Assert.True(setting.Plenum.DryBulbC <= style.PlenumCeilingC + RoundingK, $"{setting} over the site's {style.PlenumCeilingC} °C");
-        Assert.True(setting.Plenum.HygrometricDifferenceK <= ceilingK + RoundingK, $"{setting} over {ceilingK} K");
+        double setPointC = Math.Min(style.PlenumCeilingC, WitherStyle.HighestPlenumC) - style.PlenumMarginK;
+        Assert.True(setting.Plenum.DryBulbC <= Math.Max(setPointC, setting.Ambient.DryBulbC) + RoundingK, $"{setting} over {setPointC} °C");
+        Assert.True(
+            setting.Plenum.HygrometricDifferenceK <= Math.Max(ceilingK, setting.Ambient.HygrometricDifferenceK) + InterpolationK,
+            $"{setting} over {ceilingK} K");
         Assert.True(setting.Plenum.DryBulbC >= setting.Ambient.DryBulbC - RoundingK, "air is heated, never cooled");
     }
 }

@@ -149,10 +149,10 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void Where_nothing_can_be_advised_nothing_matters_most()
+    public void Where_only_the_least_bad_can_be_advised_nothing_matters_most()
     {
         AdviceRequest late = RainWet with { Batch = RainWet.Batch with { PluckedFrom = RainWet.Batch.LoadedAt.AddHours(-30) } };
-        InventedBatch.Refused(late);
+        Assert.True(InventedBatch.Advised(late).IsLeastBad);
 
         Assert.Null(SensitivityAnalysis.Of(late));
     }

@@ -26,7 +26,7 @@ public static class AnyProblem
         from longest in AnyAir.Between(1, 26)
         from readyBy in Gen.Frequency((1, Gen.Constant<double?>(null)), (1, AnyAir.Between(1, 24).Select(hour => (double?)hour)))
         select new ProblemCase(new(
-            new LeafState(moisture, surface), load, new Trough(41, airflow, slowest), style, Site.UsualHotAirC, night, new WitherCoefficients(),
+            new LeafState(moisture, surface), load, new Trough(41, airflow, slowest), style, HeatSupply.Plenty(Site.UsualHotAirC), night, new WitherCoefficients(),
             shortest, longest, readyBy));
 
     private static Gen<WitherStyle> Styles =>

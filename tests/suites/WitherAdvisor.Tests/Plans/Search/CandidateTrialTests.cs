@@ -1,5 +1,6 @@
 using WitherAdvisor.Air;
 using WitherAdvisor.Ambient;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Search;
 using Xunit;
 
@@ -15,12 +16,13 @@ public sealed class CandidateTrialTests
         PlanProblem problem = MadeProblem.In(MadeProblem.Of(26, hour => MadeProblem.Air(20 - 0.4 * hour, 0.85)));
         CandidateTrial trial = new(problem);
 
-        Candidate candidate = trial.Try(7.2, 7.2, fanShare);
+        HeldAir air = new(7.2, 7.2, fanShare);
+        Candidate candidate = trial.Try(air);
 
         double heatKWh = Integral(candidate.HeatOffHour, hour =>
         {
             AirState ambient = problem.Ambient.At(hour);
-            AirState plenum = ambient with { DryBulbC = trial.Hold(7.2).At(hour).DryBulbC };
+            AirState plenum = ambient with { DryBulbC = trial.Main(air).At(hour).DryBulbC };
             return HotAirMix.HeatKW(ambient, plenum, problem.Trough.AirflowM3PerSM2 * fanShare);
         });
         Assert.Equal(heatKWh, candidate.HeatKWhPerM2, 0.004 * heatKWh);

@@ -26,10 +26,10 @@ public sealed class FoggyAirTests
     public void Leaf_that_is_ready_in_it_gets_hours_all_the_same(double target)
     {
         PlanProblem problem = new(
-            new LeafState(0.6436, 0.6), 5.94, new Trough(275, 0.534), new WitherStyle { TargetMoistureWetBasis = target }, Site.UsualHotAirC,
+            new LeafState(0.6436, 0.6), 5.94, new Trough(275, 0.534), new WitherStyle { TargetMoistureWetBasis = target }, HeatSupply.Plenty(Site.UsualHotAirC),
             Plunging, new WitherCoefficients { SkinConductanceMPerS = 2e-3 }, 0, 19, null);
 
-        Candidate candidate = new CandidateTrial(problem).Try(0.667, 2.167, 1);
+        Candidate candidate = new CandidateTrial(problem).Try(new(0.667, 2.167));
 
         Assert.InRange(candidate.HeatedHoursToTarget!.Value, 0.3, 0.9);
         Assert.True(double.IsFinite(candidate.StopHour) && double.IsFinite(candidate.CoolingDelayHours), $"{candidate}");

@@ -16,7 +16,7 @@ internal static class MadeProblem
     public static AmbientForecast Ordinary { get; } = Of(26, _ => Air(18, 0.85));
 
     public static PlanProblem In(AmbientForecast night, WitherStyle? style = null) => new(
-        new LeafState(0.775, 0.05), 28, new Trough(41, 0.25, 0.4), style ?? WitherStyle.Short, Site.UsualHotAirC, night, new WitherCoefficients(),
+        new LeafState(0.775, 0.05), 28, new Trough(41, 0.25, 0.4), style ?? WitherStyle.Short, HeatSupply.Plenty(Site.UsualHotAirC), night, new WitherCoefficients(),
         2, 20, null);
 
     public static AmbientForecast Of(int hours, Func<int, AirState> air) => new([.. Enumerable.Range(0, hours + 1).Select(air)]);

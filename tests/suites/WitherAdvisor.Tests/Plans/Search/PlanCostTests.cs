@@ -1,18 +1,38 @@
+using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Search;
+using WitherAdvisor.Sites;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Plans.Search;
 
 public sealed class PlanCostTests
 {
-    [Fact]
-    public void Off_target_and_over_the_spread_cost_more_together()
-    {
-        PlanProblem problem = MadeProblem.In(MadeProblem.Ordinary);
-        double Cost(double moisture, double spread) => PlanCost.OfResult(problem, 10, moisture, spread, 0, 0);
+    private static readonly PlanProblem Problem = MadeProblem.In(MadeProblem.Ordinary);
+    private static readonly HeldAir Wanted = new(7.2, 7.2);
 
-        Assert.Equal(PlanCost.PerPointOffTarget, Cost(0.61, 0.03), 1e-9);
-        Assert.Equal(PlanCost.PerPointOverTheSpread, Cost(0.60, 0.04), 1e-9);
-        Assert.Equal(PlanCost.PerPointOffTarget + PlanCost.PerPointOverTheSpread, Cost(0.61, 0.04), 1e-9);
+    [Fact]
+    public void The_wanted_air_costs_nothing_and_leaving_it_costs_by_the_square()
+    {
+        Assert.Equal(0, PlanCost.Of(Problem, Wanted, 10, 9));
+        Assert.Equal(4 * PlanCost.PerSquaredKelvinFromWanted, PlanCost.Of(Problem, new(9.2, 9.2), 10, 9), 1e-9);
+        Assert.Equal(PlanCost.PerShareOfFanSlowed * 0.7, PlanCost.Of(Problem, new(7.2, 7.2, 0.5, 0.6), 10, 9), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(8, 1.75 * PlanCost.PerHourLate)]
+    [InlineData(9.8, 0)]
+    [InlineData(12, 1.75 * PlanCost.PerHourEarly)]
+    public void A_quarter_of_an_hour_either_way_is_on_time(double wish, double cost)
+    {
+        Assert.Equal(cost, PlanCost.Of(Problem with { ReadyByHour = wish }, Wanted, 10, 9), 1e-9);
+    }
+
+    [Fact]
+    public void A_site_in_haste_counts_hours_and_one_that_spares_counts_heat()
+    {
+        PlanProblem Paced(WitherPace pace) => Problem with { Style = Problem.Style with { Pace = pace } };
+
+        Assert.Equal(10 * PlanCost.PerHourInHaste, PlanCost.Of(Paced(WitherPace.Fast), Wanted, 10, 9), 1e-9);
+        Assert.Equal(9 / Problem.MadeTeaKgPerM2 * PlanCost.PerKWhPerKgMadeTeaSpared, PlanCost.Of(Paced(WitherPace.Sparing), Wanted, 10, 9), 1e-9);
     }
 }

@@ -23,33 +23,27 @@ internal sealed class UnderWay
 
     public double StopHour => Written.Plan.StopHour;
 
-    /// <summary>Null where the problem has no plan.</summary>
+    /// <summary>Null where the problem has no plan that keeps its limits.</summary>
     public static UnderWay? By(PlanProblem problem)
     {
         PlanSearch search = PlanSearch.Run(problem);
-        if (search.Best is not { } chosen)
-        {
-            return null;
-        }
-
-        WrittenPlan written = PlanWriter.Write(search.Trial, chosen);
-        return HardLimits.BrokenByWritten(problem, written) is null ? new(problem, search.Trial, chosen, written) : null;
+        WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
+        return BrokenLimits.Of(problem, written).Count == 0 ? new(problem, search.Trial, written.AsWritten, written) : null;
     }
 
     /// <summary>The same problem seen from an hour before the stop, the plan kept until then.</summary>
     public PlanProblem At(double hour)
     {
         IReadOnlyList<double> turned = [.. Written.Plan.TurnHours.Where(turn => turn < hour)];
-        BedSetup setup = Problem.Bed(Trial.Saturation, BedResolution.Shown, Chosen.FanShare);
+        BedSetup setup = Problem.Bed(Trial.Saturation, BedResolution.Shown);
         IReadOnlyList<PlenumStretch> held =
         [
             .. Written.Plan.Stages.Where(stage => stage.FromHour < hour).Select(stage => new PlenumStretch(
-                Math.Min(stage.ToHour, hour), Trial.Hold(stage.WantedHygrometricDifferenceK ?? 0))),
+                Math.Min(stage.ToHour, hour), new StageLine(Trial, Chosen).AirOf(stage))),
         ];
         BedState bed = FixedWither.Run(setup, Problem.Trough.AreaM2, Problem.TargetDryBasis, held, turned).FinalState;
         PlanStage stage = Written.Plan.Stages.First(stage => stage.ToHour > hour);
-        SettingsInHand inHand = new(Chosen.DifferenceK, Chosen.SurfaceDifferenceK, Chosen.FanShare, Chosen.TurnIntervalHours);
-        return Problem with { Start = new(bed, turned, stage.Kind, stage.FromHour, inHand) };
+        return Problem with { Start = new(bed, turned, stage.Kind, stage.FromHour, Chosen.Air) };
     }
 
     /// <summary>That a plan made anew at an hour keeps every hard limit and the stop.</summary>
@@ -57,11 +51,10 @@ internal sealed class UnderWay
     {
         PlanProblem now = At(hour);
         PlanSearch search = PlanSearch.Run(now);
-        Assert.NotNull(search.Best);
         WrittenPlan rest = PlanWriter.Write(search.Trial, search.Best);
         WitherPlan plan = rest.Plan;
 
-        Assert.Null(HardLimits.BrokenByWritten(now, rest));
+        Assert.Empty(BrokenLimits.Of(now, rest));
         Assert.InRange(plan.StopHour, Math.Max(hour, now.ShortestHours), now.LongestHours);
         Assert.InRange(plan.StopHour, StopHour - toleranceHours, StopHour + toleranceHours);
         Assert.Equal(hour, plan.Stages[0].FromHour);
@@ -74,7 +67,7 @@ internal sealed class UnderWay
     private static void AssertWithinCeilings(PlanProblem problem, WitherPlan plan, AirSetting setting)
     {
         double surfaceEnd = plan.Stages.FirstOrDefault(stage => stage.Kind == StageKind.SurfaceDrying)?.ToHour ?? problem.Start.Hour;
-        Assert.True(setting.Plenum.DryBulbC <= HardLimits.PlenumCeilingC(problem.Style) + 1e-6);
-        Assert.True(setting.Plenum.HygrometricDifferenceK <= HardLimits.DifferenceCeilingK(problem.Style, setting.Hour, surfaceEnd) + 1e-6);
+        Assert.True(setting.Plenum.DryBulbC <= Math.Max(HardLimits.SetPointCeilingC(problem.Style), setting.Ambient.DryBulbC) + 1e-6);
+        Assert.True(setting.Plenum.HygrometricDifferenceK <= Math.Max(HardLimits.DifferenceCeilingK(problem.Style, setting.Hour, surfaceEnd), setting.Ambient.HygrometricDifferenceK) + 1e-6);
     }
 }

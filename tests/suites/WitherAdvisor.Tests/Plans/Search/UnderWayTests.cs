@@ -106,22 +106,30 @@ public sealed class UnderWayTests
     public void A_dried_bed_still_waits_for_the_chemical_wither()
     {
         PlanProblem problem = Dried(hour: 9, StageKind.Main) with { ShortestHours = 11 };
+        PlanSearch search = PlanSearch.Run(problem);
 
-        Assert.Equal(LimitKind.ShortestTimeSincePlucking, PlanSearch.Run(problem).Nearest!.Broken!.Limit);
+        WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
+
+        Assert.Equal(11, written.Plan.StopHour);
+        Assert.Equal(StageKind.Holding, written.Plan.Stages[^1].Kind);
+        Assert.Contains(BrokenLimits.Of(problem, written), limit => limit.Limit == LimitKind.TargetMoisture);
     }
 
     [Fact]
-    public void A_wet_bed_past_its_longest_time_has_no_plan()
+    public void A_wet_bed_past_its_longest_time_has_the_least_bad_plan_and_it_says_so()
     {
         UnderWay first = UnderWay.By(MadeProblem.In(MadeProblem.Ordinary))!;
         PlanProblem late = first.At(0.5 * first.StopHour) with { LongestHours = 0.4 * first.StopHour };
 
-        Assert.Equal(LimitKind.LongestTimeSincePlucking, PlanSearch.Run(late).Nearest!.Broken!.Limit);
-        Assert.DoesNotContain(Reliefs.ForNoPlan(late, LimitKind.HygrometricDifference), relief => relief.Kind == ReliefKind.StartLater);
+        PlanSearch search = PlanSearch.Run(late);
+        WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
+
+        Assert.Contains(BrokenLimits.Of(late, written), limit => limit.Limit == LimitKind.LongestTimeSincePlucking);
+        Assert.InRange(written.Plan.StopHour, late.Start.Hour, first.StopHour);
     }
 
     [Fact]
-    public void A_turn_that_is_overdue_comes_first_and_the_next_is_counted_from_the_last()
+    public void A_turn_that_is_overdue_comes_first_and_the_next_keeps_its_distance_from_the_last()
     {
         UnderWay first = UnderWay.By(MadeProblem.In(MadeProblem.Ordinary))!;
         PlanProblem now = first.At(0.5 * first.StopHour);
@@ -130,8 +138,8 @@ public sealed class UnderWayTests
         WitherPlan overdue = UnderWay.By(now with { Start = now.Start with { TurnedHours = [] } })!.Written.Plan;
         WitherPlan justTurned = UnderWay.By(now with { Start = now.Start with { TurnedHours = [hour - 0.1] } })!.Written.Plan;
 
-        Assert.Equal(hour, overdue.TurnHours[0]);
-        Assert.Equal(hour - 0.1 + justTurned.TurnIntervalHours!.Value, justTurned.TurnHours[0], 1e-9);
+        Assert.InRange(overdue.TurnHours[0], hour, hour + 0.5);
+        Assert.True(justTurned.TurnHours[0] >= hour - 0.1 + now.Style.LeastHoursBetweenTurns - 1e-9);
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public sealed class EnsembleTests
         // Ever less heat, until hardly a case is ready before the night ends.
         for (double differenceK = 4; differenceK > 0.4; differenceK -= 0.2)
         {
-            Ensemble ensemble = Ensemble.Run(new(trial, trial.Try(differenceK, differenceK, 1), spreads), 12);
+            Ensemble ensemble = Ensemble.Run(new(trial, trial.Try(new(differenceK, differenceK)), spreads), 12);
             int never = ensemble.All.Count(member => member.ReadyHour is null);
             if (never is > 10 and < 20)
             {

@@ -10,30 +10,15 @@ namespace WitherAdvisor.Tests.Plans.Writing;
 public sealed class NoticesTests
 {
     [Theory]
-    [InlineData(-3, 1, true)] // ready two hours before
-    [InlineData(-1, 1, false)] // ready just then, by an hour on cooling air
-    [InlineData(0, 0, false)]
-    [InlineData(-0.05, 0, false)]
-    public void The_shortest_time_is_told_where_leaf_waits_for_it(double readyBeforeStop, double coolingDelay, bool told)
+    [InlineData(0, true)]
+    [InlineData(-2, false)] // leaf that waits for something else
+    public void The_shortest_time_is_told_where_leaf_is_rolled_as_soon_as_it_allows(double shortestFromStop, bool told)
     {
         (PlanProblem problem, Candidate chosen, WrittenPlan plan) = Written(WitherStyle.Short);
 
-        IReadOnlyList<LimitNotice> notices = Notices.Of(
-            problem with { ShortestHours = plan.Plan.StopHour },
-            chosen with { HeatedHoursToTarget = plan.Plan.StopHour + readyBeforeStop, CoolingDelayHours = coolingDelay },
-            plan);
+        IReadOnlyList<LimitNotice> notices = Notices.Of(problem with { ShortestHours = plan.Plan.StopHour + shortestFromStop }, chosen, plan);
 
         Assert.Equal(told, Has(notices, LimitKind.ShortestTimeSincePlucking));
-    }
-
-    [Fact]
-    public void Leaf_that_waits_for_something_else_is_not_said_to_wait_for_the_shortest_time()
-    {
-        (PlanProblem problem, Candidate chosen, WrittenPlan plan) = Written(WitherStyle.Short);
-
-        IReadOnlyList<LimitNotice> notices = Notices.Of(problem with { ShortestHours = plan.Plan.StopHour - 2 }, chosen with { HeatedHoursToTarget = 1 }, plan);
-
-        Assert.False(Has(notices, LimitKind.ShortestTimeSincePlucking));
     }
 
     [Fact]
@@ -42,7 +27,7 @@ public sealed class NoticesTests
         WitherStyle style = WitherStyle.Short with { HygrometricDifferenceCeilingK = WitherStyle.Short.WantedHygrometricDifferenceK };
         (PlanProblem problem, Candidate chosen, WrittenPlan plan) = Written(style);
 
-        IReadOnlyList<LimitNotice> notices = Notices.Of(problem, chosen with { DifferenceK = style.WantedHygrometricDifferenceK }, plan);
+        IReadOnlyList<LimitNotice> notices = Notices.Of(problem, chosen with { Air = chosen.Air with { DifferenceK = style.WantedHygrometricDifferenceK } }, plan);
 
         Assert.False(Has(notices, LimitKind.HygrometricDifference));
     }
@@ -65,6 +50,6 @@ public sealed class NoticesTests
     {
         PlanProblem problem = MadeProblem.In(MadeProblem.Ordinary, style);
         PlanSearch search = PlanSearch.Run(problem);
-        return (problem, search.Best!, PlanWriter.Write(search.Trial, search.Best!));
+        return (problem, search.Best, PlanWriter.Write(search.Trial, search.Best));
     }
 }

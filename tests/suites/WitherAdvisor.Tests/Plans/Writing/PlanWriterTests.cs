@@ -16,7 +16,7 @@ public sealed class PlanWriterTests
     {
         CandidateTrial trial = new(Problem);
 
-        AirSetting first = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 0.7)).Plan.Settings[0];
+        AirSetting first = PlanWriter.Write(trial, trial.Try(new(7.2, 7.2, 0.7))).Plan.Settings[0];
 
         Assert.Equal(HotAirMix.HeatKW(first.Ambient, first.Plenum, 0.7 * 0.25 * 41), first.HeatKW, 1e-9);
     }
@@ -24,9 +24,9 @@ public sealed class PlanWriterTests
     [Fact]
     public void Leaf_that_is_never_turned_has_no_interval()
     {
-        CandidateTrial trial = new(Problem);
+        CandidateTrial trial = new(Problem with { Style = Problem.Style with { MostTurns = 0 } });
 
-        WitherPlan plan = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 1) with { TurnIntervalHours = 24 }).Plan;
+        WitherPlan plan = PlanWriter.Write(trial, trial.Try(new(7.2, 7.2))).Plan;
 
         Assert.Empty(plan.TurnHours);
         Assert.Null(plan.TurnIntervalHours);
@@ -35,9 +35,10 @@ public sealed class PlanWriterTests
     [Fact]
     public void Where_the_limits_leave_no_five_minutes_the_stop_is_between_them_all_the_same()
     {
-        CandidateTrial trial = new(Problem with { ShortestHours = 8.35, LongestHours = 8.40 });
+        PlanProblem narrow = Problem with { ShortestHours = 8.35, LongestHours = 8.40 };
+        PlanSearch search = PlanSearch.Run(narrow);
 
-        WitherPlan plan = PlanWriter.Write(trial, trial.Try(7.2, 7.2, 1)).Plan;
+        WitherPlan plan = PlanWriter.Write(search.Trial, search.Best).Plan;
 
         Assert.InRange(plan.StopHour, 8.35, 8.40);
     }

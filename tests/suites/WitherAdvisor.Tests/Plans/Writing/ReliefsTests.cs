@@ -9,19 +9,21 @@ namespace WitherAdvisor.Tests.Plans.Writing;
 
 public sealed class ReliefsTests
 {
-    [Fact]
-    public void Leaf_that_would_be_ready_too_soon_is_spread_as_thick_as_makes_a_plan_and_the_trough_bears()
-    {
-        PlanProblem dry = MadeProblem.In(MadeProblem.Of(26, _ => MadeProblem.Differing(8))) with { LoadKgPerM2 = 16, Trough = new Trough(41) };
-        PlanProblem tooSoon = dry with { ShortestHours = PlanSearch.Run(dry).Best!.StopHour * 1.12 };
+    private static readonly PlanProblem DryAir = MadeProblem.In(MadeProblem.Of(48, _ => MadeProblem.Differing(9)), WitherStyle.Short with { MostTurns = 4 })
+        with { LoadKgPerM2 = 16, Trough = new Trough(41), LongestHours = 40 };
 
-        Assert.Null(PlanSearch.Run(tooSoon).Best);
-        Relief relief = Reliefs.ForNoPlan(tooSoon, LimitKind.ShortestTimeSincePlucking)[0];
+    [Fact]
+    public void Leaf_that_would_have_to_wait_is_spread_as_thick_as_spares_it_and_the_trough_bears()
+    {
+        PlanProblem tooSoon = DryAir with { ReadyByHour = 36 };
+        PlanSearch search = PlanSearch.Run(tooSoon);
+        WitherPlan plan = PlanWriter.Write(search.Trial, search.Best).Plan;
+
+        Assert.True(plan.StopHour - plan.ReadyHour > 0.5, $"{plan.ReadyHour} h, {plan.StopHour} h");
+        Relief relief = Assert.Single(Reliefs.ForWish(tooSoon, plan));
         Assert.Equal(ReliefKind.SpreadThicker, relief.Kind);
-        Assert.InRange(relief.Amount!.Value, 16 * 1.15, 16 * 1.5);
-        Assert.NotNull(PlanSearch.Run(tooSoon with { LoadKgPerM2 = relief.Amount.Value }).Best);
-        Assert.DoesNotContain(
-            Reliefs.ForNoPlan(tooSoon with { Trough = new Trough(41, MostLoadKgPerM2: 18) }, LimitKind.ShortestTimeSincePlucking),
-            other => other.Kind == ReliefKind.SpreadThicker);
+        Candidate thicker = PlanSearch.Run(tooSoon with { LoadKgPerM2 = relief.Amount!.Value }).Best;
+        Assert.InRange(thicker.StopHour - thicker.ReadyHour, 0, 0.25);
+        Assert.Empty(Reliefs.ForWish(tooSoon with { Trough = new Trough(41, MostLoadKgPerM2: 16.5) }, plan));
     }
 }

@@ -1,0 +1,58 @@
+using WitherAdvisor.Leaf;
+using WitherAdvisor.Plans;
+using WitherAdvisor.Plans.Search;
+using Xunit;
+
+namespace WitherAdvisor.Tests.Plans.Search;
+
+public sealed class TurnPlannerTests
+{
+    private static readonly PlanProblem RainWet = MadeProblem.In(MadeProblem.Of(40, _ => MadeProblem.Air(17, 0.95)))
+        with { Start = WitherState.AtLoading(new(0.80, 0.20)), LongestHours = 22 };
+
+    [Fact]
+    public void More_turns_hold_the_layers_nearer_and_what_one_more_brings_is_said()
+    {
+        double before = double.PositiveInfinity;
+        for (int most = 0; most <= 5; most++)
+        {
+            TurnPlan plan = Planned(RainWet with { Style = RainWet.Style with { MostTurns = most } });
+
+            Assert.Equal(most, plan.Hours.Count);
+            Assert.True(plan.LargestSpreadWetBasis < before, $"{most} turns: {plan.LargestSpreadWetBasis}");
+            Assert.True(plan.WithOneMoreWetBasis <= plan.LargestSpreadWetBasis);
+            before = plan.LargestSpreadWetBasis;
+        }
+    }
+
+    [Fact]
+    public void Placed_turns_hold_the_layers_nearer_than_even_ones_of_the_same_number()
+    {
+        PlanProblem three = RainWet with { Style = RainWet.Style with { MostTurns = 3 } };
+        TurnPlan plan = Planned(three);
+        PlanSearch search = PlanSearch.Run(three);
+        double ready = search.Best.ReadyHour;
+
+        double[] even = [ready / 4, ready / 2, ready * 3 / 4];
+        DryingTrace evenly = search.Trial.Run(search.Best.Air, new TurnRule.AtHours(even), ready, ready, search.Best.SurfaceEndHour);
+
+        Assert.True(plan.LargestSpreadWetBasis < evenly.LargestSpreadWetBasis - 0.002, $"{plan.LargestSpreadWetBasis}, {evenly.LargestSpreadWetBasis}");
+    }
+
+    [Fact]
+    public void As_many_even_whole_hours_are_kept_where_they_hold_the_layers_as_well()
+    {
+        PlanProblem problem = RainWet with { Style = RainWet.Style with { ToleratedSpreadWetBasis = 0.12 } };
+
+        TurnPlan plan = Planned(problem);
+
+        Assert.NotEmpty(plan.Hours);
+        Assert.All(plan.Hours, hour => Assert.Equal(Math.Round(hour), hour, 1e-9));
+    }
+
+    private static TurnPlan Planned(PlanProblem problem)
+    {
+        PlanSearch search = PlanSearch.Run(problem);
+        return new TurnPlanner(search.Trial, search.Best).Plan();
+    }
+}
