@@ -1,5 +1,5 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Recalibrating.Running;
 using WitherAdvisor.Recalibration.Report;
@@ -9,12 +9,12 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>Reports are kept as they are answered.</summary>
 internal sealed class ReportForm : IReportForm
 {
-    public string Write(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith) =>
-        JsonSerializer.Serialize(ReportMapping.ToAnswer(report, notGathered, comparedWith), JsonRules.Answer);
+    public string Write(RecalibrationReport report, IEnumerable<LeftOut> notUsable, string? comparedWith) =>
+        JsonSerializer.Serialize(ReportMapping.ToResponse(report, notUsable, comparedWith), JsonRules.Response);
 
     public KeptVerdict Verdict(string kept)
     {
-        ReportAnswer report = JsonSerializer.Deserialize<ReportAnswer>(kept, JsonRules.Answer)!;
+        ReportResponse report = JsonSerializer.Deserialize<ReportResponse>(kept, JsonRules.Response)!;
         return new(report.Verdict.Kind, report.ComparedWith);
     }
 }

@@ -9,7 +9,7 @@ internal readonly struct LayerDrying
     private readonly double tissueOfDeficit;
 
     public LayerDrying(
-        double leafAreaTimesFilm, double wetFraction, double skinResistance,
+        double leafAreaTimesFilm, double wetFraction, double cuticularResistance,
         double t, double w, double slopePaPerK, double pressurePa)
     {
         double latent = Latent(t);
@@ -18,7 +18,7 @@ internal readonly struct LayerDrying
         double psychrometric = pressurePa / MoistAir.MolarMassRatio * heatOverLatent;
         double film = leafAreaTimesFilm * heatOverLatent / MoistAir.SpecificVolumeM3PerKg(t, w, pressurePa);
         SurfacePerDeficit = wetFraction * film / (slopePaPerK + psychrometric);
-        tissueOfDeficit = slopePaPerK + psychrometric * (1 + skinResistance);
+        tissueOfDeficit = slopePaPerK + psychrometric * (1 + cuticularResistance);
         TissuePerDeficit = (1 - wetFraction) * film / tissueOfDeficit;
         LatentOverHeat = latent / heat;
         double mixing = MoistAir.MolarMassRatio + w;

@@ -22,7 +22,7 @@ public static class SensitivityAnalysis
         PlanSearch search = PlanSearch.Run(basis.Problem(request, night));
         WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
         Candidate chosen = written.AsWritten;
-        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.Foretold);
+        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.IsComplete);
         var wither = new UncertainWither(search.Trial, chosen, spreads);
         double stopHour = written.Plan.StopHour;
         if (BrokenLimits.Of(search.Trial.Problem, written).Count > 0 || wither.Dry(new(), stopHour).ReadyHour is not { } planned)
@@ -30,10 +30,10 @@ public static class SensitivityAnalysis
             return null;
         }
 
-        IEnumerable<SensitivityBar> bars =
+        IEnumerable<InputSensitivity> bars =
         [
-            .. new UncertainBars(search.Trial.Problem, chosen, wither, spreads, planned).All(),
-            .. new MisjudgedBars(request, search.Trial.Problem, chosen, spreads, planned).All(),
+            .. new UncertainInputs(search.Trial.Problem, chosen, wither, spreads, planned).All(),
+            .. new InputErrors(request, search.Trial.Problem, chosen, spreads, planned).All(),
         ];
         return new(
             planned,

@@ -9,7 +9,7 @@ namespace WitherAdvisor.Api.Tests.Coefficients;
 public sealed class SetRecordTests
 {
     private static readonly SiteSet Set = new(
-        new() { SetName = "learned-3", SkinConductanceMPerS = 0.0012, TurnBlend = 0.07, Spreads = new() { TurnBlend = 0.1, Airflow = 0.04 } },
+        new() { SetName = "learned-3", CuticularConductanceMPerS = 0.0012, TurnBlend = 0.07, Spreads = new() { TurnBlend = 0.1, Airflow = 0.04 } },
         [new("Clone A", LeafStandard.Fine, new() { SetName = "learned-3/Clone A/fine", AirflowFactor = 0.9 }), new(null, null, new() { SetName = "rest" })]);
 
     [Fact]
@@ -29,7 +29,7 @@ public sealed class SetRecordTests
              "groups":[{"leaf_standard":"coarse","coefficients":{"set_name":"old/coarse","airflow_factor_percent":110}}]}
             """);
 
-        Assert.Equal(new() { SetName = "inline", SkinConductanceMPerS = 0.0015, DroughtToWetMoistureGain = 0.07, Spreads = new() { TurnBlend = 0.2 } }, read.Site);
+        Assert.Equal(new() { SetName = "inline", CuticularConductanceMPerS = 0.0015, DroughtToWetMoistureGain = 0.07, Spreads = new() { TurnBlend = 0.2 } }, read.Site);
         Assert.Equal([new(null, LeafStandard.Coarse, new() { SetName = "old/coarse", AirflowFactor = 1.1 })], read.Groups);
     }
 
