@@ -45,7 +45,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<WeatherEntry>();
         builder.Services.AddScoped<SiteReviews>();
         builder.Services.AddScoped<InputGathering>();
-        builder.Services.AddSingleton<IAnswerWriter, AnswerWriter>();
+        builder.Services.AddSingleton<IResponseWriter, ResponseWriter>();
         builder.Services.AddScoped<AdviceMaking>();
         builder.Services.AddScoped<AdoptedCoefficients>();
         builder.Services.AddScoped<BatchIntake>();

@@ -4,7 +4,7 @@ namespace WitherAdvisor.Recalibration;
 public sealed record GroupSpreads
 {
     /// <summary>Of the logarithm of g_0.</summary>
-    public double SkinConductance { get; init; } = 0.10;
+    public double CuticularConductance { get; init; } = 0.10;
 
     /// <summary>Of the moisture at loading, wet basis.</summary>
     public double MoistureWetBasis { get; init; } = 0.005;

@@ -18,7 +18,7 @@ namespace WitherAdvisor.Recalibration;
 /// <param name="AirflowM3PerSM2">As the trough is said to blow at the fan's setting, m³/s·m².</param>
 /// <param name="PressurePa">Of the air, Pa.</param>
 /// <param name="AirByHour">Under the mesh at each whole hour from loading; between them it runs evenly, past the last it is held.</param>
-/// <param name="AirIsMeasured">Whether that air was read under the mesh; false where it is the air as set or foretold.</param>
+/// <param name="AirIsMeasured">Whether that air was read under the mesh; false where it is the air as set or forecast.</param>
 /// <param name="TurnHours">Hours from loading at which the leaf was turned.</param>
 /// <param name="HoursOnTrough">From loading to unloading.</param>
 /// <param name="Found">What was weighed and dried on the way and at the end.</param>

@@ -31,7 +31,7 @@ public sealed record RecalibrationSettings
     public double StatedErrorsWeigh { get; init; } = 30;
 
     /// <summary>Share of the outcomes, the latest, that are held out.</summary>
-    public double HeldOutShare { get; init; } = 0.25;
+    public double HoldOutShare { get; init; } = 0.25;
 
     public int MostIterations { get; init; } = 40;
 

@@ -74,7 +74,7 @@ internal static class ReadingSql
         reading.StationPressurePa,
         reading.ShortwaveWPerM2,
         Instrument = StoredWord.Of(reading.Instrument),
-        HasHumidity = reading.TellsHumidity ? 1 : 0,
+        HasHumidity = reading.HasHumidity ? 1 : 0,
         SavedAtMs = savedAt.ToUnixTimeMilliseconds(),
     };
 }

@@ -50,13 +50,13 @@ internal sealed class SqliteWeather(SqliteDatabase database) : IWeatherStore
     }
 
     public Task SaveFromFeed(
-        string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> foretold,
+        string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> forecast,
         DateTimeOffset fetchedAt, CancellationToken cancel = default)
     {
         ArgumentException.ThrowIfNullOrEmpty(feed);
         IEnumerable<object> Rows(WeatherSource source, IReadOnlyList<WeatherReading> readings) =>
             readings.Where(reading => reading.TellsAnything).Select(reading => ReadingSql.Row(siteId, source, feed, reading, fetchedAt));
-        var rows = Rows(WeatherSource.FeedAnalysis, analysed).Concat(Rows(WeatherSource.FeedForecast, foretold)).ToList();
+        var rows = Rows(WeatherSource.FeedAnalysis, analysed).Concat(Rows(WeatherSource.FeedForecast, forecast)).ToList();
         return database.Write(
             owner: $"site '{siteId}'",
             (connection, transaction) => connection.Execute(ReadingSql.PutWhole, rows, transaction),

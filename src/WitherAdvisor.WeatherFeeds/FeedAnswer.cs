@@ -24,9 +24,9 @@ public abstract record FeedAnswer
     /// <summary>Nothing that could be believed.</summary>
     /// <param name="Reason">Which kind of fault.</param>
     /// <param name="Fault">Which fault exactly.</param>
-    /// <param name="ComeAgainAt">Not worth asking before; null where nothing is known.</param>
+    /// <param name="RetryAfter">Not worth asking before; null where nothing is known.</param>
     public sealed record Refused(
         RefusalReason Reason,
         FeedFault Fault,
-        DateTimeOffset? ComeAgainAt = null) : FeedAnswer;
+        DateTimeOffset? RetryAfter = null) : FeedAnswer;
 }

@@ -6,11 +6,11 @@ namespace WitherAdvisor.WeatherFeeds;
 /// <param name="LastGoodAt">When it last gave a series; null if never.</param>
 /// <param name="LastErrorAt">When it last gave none; null if never.</param>
 /// <param name="LastError">Why it gave none then.</param>
-/// <param name="ComeAgainAt">It is not asked before this instant; null where it may be asked now.</param>
+/// <param name="RetryAfter">It is not asked before this instant; null where it may be asked now.</param>
 public sealed record FeedHealth(
     string FeedName,
     FeedBreaker Breaker,
     DateTimeOffset? LastGoodAt,
     DateTimeOffset? LastErrorAt,
     FeedAnswer.Refused? LastError,
-    DateTimeOffset? ComeAgainAt);
+    DateTimeOffset? RetryAfter);

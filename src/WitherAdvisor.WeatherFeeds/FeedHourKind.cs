@@ -6,9 +6,9 @@ public enum FeedHourKind
     /// <summary>The model's picture of what has been. Not an observation, and it may change in later fetches.</summary>
     Analysis,
 
-    /// <summary>The hour that was running: its rain and radiation are partly foretold.</summary>
+    /// <summary>The hour that was running: its rain and radiation are partly forecast.</summary>
     PartForecast,
 
-    /// <summary>Foretold.</summary>
+    /// <summary>Forecast.</summary>
     Forecast,
 }

@@ -19,7 +19,7 @@ internal sealed class FeedLog
             {
                 lastErrorAt = now;
                 lastError = refused;
-                sentAway = refused.ComeAgainAt is null ? sentAway : refused;
+                sentAway = refused.RetryAfter is null ? sentAway : refused;
             }
             else
             {
@@ -33,7 +33,7 @@ internal sealed class FeedLog
     {
         lock (gate)
         {
-            return sentAway?.ComeAgainAt > now ? sentAway : null;
+            return sentAway?.RetryAfter > now ? sentAway : null;
         }
     }
 
@@ -41,7 +41,7 @@ internal sealed class FeedLog
     {
         lock (gate)
         {
-            return new(feedName, breaker, lastGoodAt, lastErrorAt, lastError, Standing(now)?.ComeAgainAt);
+            return new(feedName, breaker, lastGoodAt, lastErrorAt, lastError, Standing(now)?.RetryAfter);
         }
     }
 }

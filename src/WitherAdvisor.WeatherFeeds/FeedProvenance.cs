@@ -23,7 +23,7 @@ public sealed record FeedProvenance(
     double? CellElevationM,
     double? ReadingsElevationM)
 {
-    /// <summary>Whether the value labelled with a time has been or is foretold.</summary>
+    /// <summary>Whether the value labelled with a time has been or is forecast.</summary>
     public FeedHourKind KindOf(DateTimeOffset time) =>
         time <= AsOf ? FeedHourKind.Analysis
         : time - AsOf < TimeSpan.FromHours(1) ? FeedHourKind.PartForecast

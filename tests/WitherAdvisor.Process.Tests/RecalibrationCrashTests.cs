@@ -54,7 +54,7 @@ public sealed class RecalibrationCrashTests
             await new InventedLoft(service).Tell();
             foreach (string name in names)
             {
-                await Send(service, HttpMethod.Put, $"{Path}/coefficient-sets/{name}", """{"skin_conductance_mm_per_s": 1.2}""", HttpStatusCode.Created);
+                await Send(service, HttpMethod.Put, $"{Path}/coefficient-sets/{name}", """{"cuticular_conductance_mm_per_s": 1.2}""", HttpStatusCode.Created);
             }
 
             adopting = Task.Run(

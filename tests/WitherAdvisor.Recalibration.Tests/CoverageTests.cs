@@ -25,7 +25,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
         {
             (HiddenLoft loft, IReadOnlyList<LoggedWither> log) = InventedLog.Draw(run, seasons[run % seasons.Length]);
             RecalibrationResult result = SiteRecalibration.Run(
-                InventedLog.Noted(log), new(), new() { Workers = 1, HeldOutShare = 0 }, cancellation: TestContext.Current.CancellationToken);
+                InventedLog.Noted(log), new(), new() { Workers = 1, HoldOutShare = 0 }, cancellation: TestContext.Current.CancellationToken);
             learned[run] = (MixOf(loft, log), result.Report.Coefficients);
         });
 
@@ -45,10 +45,10 @@ public sealed class CoverageTests(ITestOutputHelper output)
     /// <summary>The site's coefficients with its groups' offsets as the log mixes them: what a site's set is said to be.</summary>
     private static WitherCoefficients MixOf(HiddenLoft loft, IReadOnlyList<LoggedWither> log)
     {
-        (double Skin, double Moisture)[] offsets = [.. log.Select(one => loft.Groups[(one.Noted.Cultivar!, one.Noted.Standard!.Value)])];
+        (double Cuticle, double Moisture)[] offsets = [.. log.Select(one => loft.Groups[(one.Noted.Cultivar!, one.Noted.Standard!.Value)])];
         return loft.Site with
         {
-            SkinConductanceMPerS = loft.Site.SkinConductanceMPerS * Math.Exp(offsets.Average(one => one.Skin)),
+            CuticularConductanceMPerS = loft.Site.CuticularConductanceMPerS * Math.Exp(offsets.Average(one => one.Cuticle)),
             DroughtMoistureWetBasis = loft.Site.DroughtMoistureWetBasis + offsets.Average(one => one.Moisture),
         };
     }

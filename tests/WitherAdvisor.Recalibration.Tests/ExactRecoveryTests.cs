@@ -40,7 +40,7 @@ public sealed class ExactRecoveryTests(ITestOutputHelper output)
         ObservedWither[] exact = [.. log.Where(one => !one.GrosslyWrong).Select(one => Made(one.Noted, loft.Site))];
 
         RecalibrationReportRow[] rows = [.. SiteRecalibration.Run(
-            exact, new(), new() { Errors = Exact, HeldOutShare = 0 }, cancellation: TestContext.Current.CancellationToken)
+            exact, new(), new() { Errors = Exact, HoldOutShare = 0 }, cancellation: TestContext.Current.CancellationToken)
             .Report.Coefficients.Select(one => new RecalibrationReportRow(one.Name, one.After, Of(loft.Site, one.Name)))];
 
         foreach (RecalibrationReportRow row in rows)

@@ -24,7 +24,7 @@ public sealed class FewOutcomesTests
         Assert.Equal(VerdictKind.TooFewOutcomes, result.Report.Verdict.Kind);
         Assert.Equal(4, result.Report.Verdict.FewestOutcomes);
         Assert.Equal(outcomes, result.Report.Used);
-        Assert.All(result.Report.Coefficients, one => Assert.Equal(HowWellTold.NotTold, one.Told));
+        Assert.All(result.Report.Coefficients, one => Assert.Equal(Identifiability.NotIdentified, one.Identifiability));
         Assert.All(result.Report.Coefficients, one => Assert.InRange(one.VarianceRemoved, 0, 1e-9));
     }
 

@@ -56,9 +56,9 @@ public sealed class ReportTests
     public void A_group_has_its_own_set_and_hangs_about_the_sites()
     {
         Assert.Equal(6, Report.Groups.Count);
-        Assert.All(Report.Groups, one => Assert.InRange(1, one.SkinRatioLow90 * 0.6, one.SkinRatioHigh90 * 1.6));
+        Assert.All(Report.Groups, one => Assert.InRange(1, one.CuticularRatioLow90 * 0.6, one.CuticularRatioHigh90 * 1.6));
         Assert.All(Report.Groups, one => Assert.Equal(
-            one.SkinConductanceRatio, one.Set.SkinConductanceMPerS / Result.Proposed.SkinConductanceMPerS, 1e-9));
+            one.CuticularConductanceRatio, one.Set.CuticularConductanceMPerS / Result.Proposed.CuticularConductanceMPerS, 1e-9));
     }
 
     [Fact]

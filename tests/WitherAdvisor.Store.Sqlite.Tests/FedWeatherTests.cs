@@ -19,14 +19,14 @@ public sealed class FedWeatherTests : IAsyncLifetime
     public async Task Every_field_comes_back_with_source_feed_and_time_of_fetching()
     {
         var analysed = Filled<WeatherReading>() with { Time = Monday };
-        var foretold = Filled<WeatherReading>(start: 100) with { Time = Monday.AddHours(1) };
+        var forecast = Filled<WeatherReading>(start: 100) with { Time = Monday.AddHours(1) };
 
-        await store.Weather.SaveFromFeed("hill", "valley-feed", [analysed], [foretold], FirstFetch, Cancel);
+        await store.Weather.SaveFromFeed("hill", "valley-feed", [analysed], [forecast], FirstFetch, Cancel);
 
         Assert.Equal(
             [
                 new SourcedReading(analysed, WeatherSource.FeedAnalysis, "valley-feed", FirstFetch),
-                new SourcedReading(foretold, WeatherSource.FeedForecast, "valley-feed", FirstFetch),
+                new SourcedReading(forecast, WeatherSource.FeedForecast, "valley-feed", FirstFetch),
             ],
             await ReadAll());
         Assert.Equal(["feedanalysis", "feedforecast"], store.Column("SELECT Source FROM WeatherReading ORDER BY TimeMs"));

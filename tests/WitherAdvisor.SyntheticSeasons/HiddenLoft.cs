@@ -39,8 +39,8 @@ public sealed record HiddenLoft(
 
         WitherCoefficients site = c with
         {
-            SkinConductanceMPerS = Hidden(nameof(c.SkinConductanceMPerS), spreads.SkinConductance),
-            BoundaryConductanceMPerS = Hidden(nameof(c.BoundaryConductanceMPerS), spreads.BoundaryConductance),
+            CuticularConductanceMPerS = Hidden(nameof(c.CuticularConductanceMPerS), spreads.CuticularConductance),
+            BoundaryLayerConductanceMPerS = Hidden(nameof(c.BoundaryLayerConductanceMPerS), spreads.BoundaryLayerConductance),
             SurfaceCapacityKgPerKg = Hidden(nameof(c.SurfaceCapacityKgPerKg), spreads.SurfaceCapacity),
             SurfaceRetention = Hidden(nameof(c.SurfaceRetention), spreads.SurfaceRetention),
             TurnBlend = Hidden(nameof(c.TurnBlend), spreads.TurnBlend, relative: false),
@@ -60,8 +60,8 @@ public sealed record HiddenLoft(
         return new(
             c with
             {
-                SkinConductanceMPerS = c.SkinConductanceMPerS * Math.Exp(way * s.SkinConductance),
-                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Math.Exp(way * s.BoundaryConductance),
+                CuticularConductanceMPerS = c.CuticularConductanceMPerS * Math.Exp(way * s.CuticularConductance),
+                BoundaryLayerConductanceMPerS = c.BoundaryLayerConductanceMPerS * Math.Exp(way * s.BoundaryLayerConductance),
                 SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Math.Exp(-way * s.SurfaceCapacity),
                 SurfaceRetention = c.SurfaceRetention * Math.Exp(-way * s.SurfaceRetention),
                 TurnBlend = c.TurnBlend + way * s.TurnBlend,

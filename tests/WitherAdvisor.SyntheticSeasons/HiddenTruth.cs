@@ -23,8 +23,8 @@ public sealed record HiddenTruth(
         return new(
             c with
             {
-                SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(spreads.SkinConductance),
-                BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(spreads.BoundaryConductance),
+                CuticularConductanceMPerS = c.CuticularConductanceMPerS * Factor(spreads.CuticularConductance),
+                BoundaryLayerConductanceMPerS = c.BoundaryLayerConductanceMPerS * Factor(spreads.BoundaryLayerConductance),
                 SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(spreads.SurfaceCapacity),
                 SurfaceRetention = c.SurfaceRetention * Factor(spreads.SurfaceRetention),
                 TurnBlend = Math.Clamp(random.Around(c.TurnBlend, 0.15 * wider), 0, 1),

@@ -33,8 +33,8 @@ internal static class Observed
         return readings;
     }
 
-    /// <summary>As foretold: the whole night wrong by as much, in dry bulb and in dew point.</summary>
-    public static List<WeatherReading> Foretold(IReadOnlyList<HourOfWeather> hours, SplitMix64 random)
+    /// <summary>As forecast: the whole night wrong by as much, in dry bulb and in dew point.</summary>
+    public static List<WeatherReading> Forecast(IReadOnlyList<HourOfWeather> hours, SplitMix64 random)
     {
         double dryBulbK = random.Around(0, 0.8);
         double dewPointK = random.Around(0, 0.8);

@@ -33,7 +33,7 @@ public static class OutcomeLog
     {
         (string cultivar, LeafStandard standard) = HiddenLoft.DrawLeaf(random);
         (double skin, double moisture) = loft.Groups[(cultivar, standard)];
-        WitherCoefficients truth = loft.Site with { SkinConductanceMPerS = loft.Site.SkinConductanceMPerS * Math.Exp(skin) };
+        WitherCoefficients truth = loft.Site with { CuticularConductanceMPerS = loft.Site.CuticularConductanceMPerS * Math.Exp(skin) };
         LeafState leaf = Leaf(night.Truly with { Standard = standard }, truth, moisture + random.Around(0, 0.01), random.Around(0, 0.012));
         LeafState told = Leaf(night.AsRead with { Standard = standard }, new(), 0, 0);
         InletAir[] held = Held(night, loft.WantedDifferenceK, random.Around(0, 0.4));

@@ -12,7 +12,7 @@ public sealed class Reliability
     [
         ("spell", verdict => verdict.Spell.ToString()),
         ("style", verdict => verdict.Style),
-        ("night foretold", verdict => verdict.Foretold ? "yes" : "no"),
+        ("night forecast", verdict => verdict.Forecast ? "yes" : "no"),
     ];
 
     private readonly List<Verdict> verdicts;

@@ -39,9 +39,9 @@ public sealed record SyntheticBatch(AdviceRequest Request, HiddenTruth Truth, Le
             MeasuredSurfaceWaterKgPerKg: random.NextFraction() < 0.15 ? Math.Max(leaf.SurfaceWaterKgPerKg + random.Around(0, 0.02), 0) : null,
             SurfaceFeel: random.NextFraction() < 0.3 ? Felt(leaf.SurfaceWaterKgPerKg + random.Around(0, 0.02)) : null,
             MeasuredMoistureWetBasis: random.NextFraction() < 0.15 ? leaf.TissueMoistureWetBasis + random.Around(0, 0.01) : null);
-        bool foretold = random.NextFraction() < 0.8;
+        bool forecast = random.NextFraction() < 0.8;
         return new(
-            new(site, trough, batch, Observed.Read(before, random), [], foretold ? Observed.Foretold(after, random) : [], new()),
+            new(site, trough, batch, Observed.Read(before, random), [], forecast ? Observed.Forecast(after, random) : [], new()),
             truth, leaf, [.. after.Select(Observed.Truly)]);
     }
 

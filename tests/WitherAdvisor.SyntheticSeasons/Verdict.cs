@@ -7,10 +7,10 @@ namespace WitherAdvisor.SyntheticSeasons;
 /// <summary>An advice against what came of it.</summary>
 /// <param name="Spell">The spell that the advice saw.</param>
 /// <param name="Style">The site's style.</param>
-/// <param name="Foretold">Whether the night was foretold.</param>
+/// <param name="Forecast">Whether the night was forecast.</param>
 /// <param name="Ready">What it said of the ready time, hours.</param>
 /// <param name="TrueHour">When the leaf was ready; beyond all where it never was.</param>
-public sealed record Verdict(SpellKind Spell, string Style, bool Foretold, Percentiles Ready, double TrueHour)
+public sealed record Verdict(SpellKind Spell, string Style, bool Forecast, Percentiles Ready, double TrueHour)
 {
     /// <summary>The verdict on the batch of a number; null where no plan could be advised.</summary>
     public static Verdict? Of(ulong number, double wider = 1)

@@ -3,7 +3,7 @@ using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Outcomes;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Recalibration.Asking;
+using WitherAdvisor.Recalibration.NextMeasurements;
 using WitherAdvisor.WeatherFeeds;
 
 namespace WitherAdvisor.Words.Tests;

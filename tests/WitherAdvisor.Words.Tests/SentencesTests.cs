@@ -104,11 +104,11 @@ public sealed class SentencesTests
     [Fact]
     public void What_an_input_does_is_told_at_both_its_ends()
     {
-        SensitivityBar bar = new("tissue_moisture", SensitivityReach.P10ToP90, "1", 0.782, 0.8, 0.818, 10, 8.8, 11.3, null);
+        InputSensitivity bar = new("tissue_moisture", SensitivityReach.P10ToP90, "1", 0.782, 0.8, 0.818, 10, 8.8, 11.3, null);
 
         Assert.Equal("Water in the leaf: at 78.2 % ready 1.2 h sooner, at 81.8 % 1.3 h later.", SensitivityWording.Sentence(Wordbook.English, bar, PersonUnits.Usual));
         Assert.EndsWith("at 81.8 % not in time.", SensitivityWording.Sentence(Wordbook.English, bar with { HoursAtHigh = null }, PersonUnits.Usual), StringComparison.Ordinal);
-        SensitivityBar held = new("held_difference", SensitivityReach.P10ToP90, "K", 6.7, 7.2, 7.7, 10, 11, 9.02, null);
+        InputSensitivity held = new("held_difference", SensitivityReach.P10ToP90, "K", 6.7, 7.2, 7.7, 10, 11, 9.02, null);
         Assert.Equal("Hygrometric difference really held: at 12.1 °F ready 1.0 h later, at 13.9 °F 1.0 h sooner.", SensitivityWording.Sentence(Wordbook.English, held, Imperial));
     }
 

@@ -2,7 +2,7 @@ using System.Net.Mime;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Advice;
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Api.Batches;
 using WitherAdvisor.Api.Feeds;
 using WitherAdvisor.Api.Http;
@@ -23,17 +23,17 @@ internal static class AdviceEndpoints
     public static void MapAdvice(this RouteGroupBuilder v1)
     {
         RouteGroupBuilder advice = v1.MapGroup("").WithTags("Advice");
-        advice.MapPost("advice", PostAdvice).Produces<AdviceAnswer>();
-        advice.MapGet("advice/{advice}", GetAdvice).Produces<AdviceAnswer>();
-        advice.MapGet("advice/{advice}/input", GetInput).Produces<AdviceInput>();
-        advice.MapPost("advice/{advice}/replay", PostReplay).Produces<AdviceAnswer>();
+        advice.MapPost("advice", PostAdvice).Produces<AdviceResponse>();
+        advice.MapGet("advice/{advice}", GetAdvice).Produces<AdviceResponse>();
+        advice.MapGet("advice/{advice}/request", GetRequest).Produces<StatelessAdviceRequest>();
+        advice.MapPost("advice/{advice}/replay", PostReplay).Produces<AdviceResponse>();
         advice.MapGet("batches/{batch}/advice", ListAdvice);
-        advice.MapPost("batches/{batch}/advice", PostAgain).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        advice.MapPost("batches/{batch}/advice", PostAgain).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
     }
 
     /// <summary>Advice from what the request carries, and nothing else. Nothing is kept.</summary>
-    private static ContentHttpResult PostAdvice(Body<AdviceInput> body, IAnswerWriter answers) =>
-        Json(Computed(AdviceInputMapping.ToDomain(body.Value), answers));
+    private static ContentHttpResult PostAdvice(Body<StatelessAdviceRequest> body, IResponseWriter answers) =>
+        Json(Computed(AdviceRequestMapping.ToDomain(body.Value), answers));
 
     /// <summary>An advice, byte for byte as it was given.</summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> GetAdvice(
@@ -41,11 +41,11 @@ internal static class AdviceEndpoints
         await Open(advice, store, record => Json(record.AnswerJson), cancel);
 
     /// <summary>All that an advice was made of: sent to /v1/advice it gives the same answer.</summary>
-    private static async Task<Results<ContentHttpResult, ProblemResult>> GetInput(
+    private static async Task<Results<ContentHttpResult, ProblemResult>> GetRequest(
         string advice, IBatchStore store, CancellationToken cancel) =>
         await Open(
             advice, store,
-            record => Json(record.RequestAsSent ?? JsonSerializer.Serialize(AdviceInputMapping.ToInput(record.Inputs), JsonRules.Input)),
+            record => Json(record.RequestAsSent ?? JsonSerializer.Serialize(AdviceRequestMapping.ToRequest(record.Inputs), JsonRules.Request)),
             cancel);
 
     /// <summary>
@@ -53,7 +53,7 @@ internal static class AdviceEndpoints
     /// byte as it was given; after a change of the model it may not.
     /// </summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> PostReplay(
-        string advice, IBatchStore store, IAnswerWriter answers, HttpResponse response, CancellationToken cancel) =>
+        string advice, IBatchStore store, IResponseWriter answers, HttpResponse response, CancellationToken cancel) =>
         await Open(
             advice, store,
             record =>
@@ -65,7 +65,7 @@ internal static class AdviceEndpoints
             cancel);
 
     /// <summary>All advice given for a batch, newest first.</summary>
-    private static async Task<Results<Ok<List<KeptAdviceAnswer>>, ProblemResult>> ListAdvice(
+    private static async Task<Results<Ok<List<KeptAdviceResponse>>, ProblemResult>> ListAdvice(
         string batch, IBatchStore store, CancellationToken cancel)
     {
         if (await store.Find(batch, cancel) is null)
@@ -74,17 +74,17 @@ internal static class AdviceEndpoints
         }
 
         IReadOnlyList<KeptAdvice> given = await store.ListAdvice(batch, cancel);
-        return TypedResults.Ok(given.Select(KeptAdviceAnswer.Of).ToList());
+        return TypedResults.Ok(given.Select(KeptAdviceResponse.Of).ToList());
     }
 
     /// <summary>Advises on a batch again, from the newest weather of its site. What was advised before stays.</summary>
-    private static async Task<Results<Created<NewAdviceAnswer>, ProblemResult>> PostAgain(
+    private static async Task<Results<Created<NewAdviceResponse>, ProblemResult>> PostAgain(
         string batch, AdviceMaking making, FeedStates feeds, CancellationToken cancel) =>
         await making.Again(batch, cancel) switch
         {
             AgainResult.Advised again => TypedResults.Created(
                 $"/v1/advice/{again.Advice.Id}",
-                new NewAdviceAnswer(KeptAdviceAnswer.Of(again.Advice), await feeds.Of(again.Batch.SiteId, cancel))),
+                new NewAdviceResponse(KeptAdviceResponse.Of(again.Advice), await feeds.Of(again.Batch.SiteId, cancel))),
             AgainResult.Ended ended => AlreadyEnded.Batch(ended.Batch),
             _ => Problem.Unknown("batch", batch),
         };
@@ -104,7 +104,7 @@ internal static class AdviceEndpoints
         };
     }
 
-    private static string Computed(AdviceInputs inputs, IAnswerWriter answers) =>
+    private static string Computed(AdviceInputs inputs, IResponseWriter answers) =>
         answers.Write(inputs, Advisor.Advise(inputs.Request));
 
     private static ContentHttpResult Json(string text) => TypedResults.Text(text, MediaTypeNames.Application.Json);

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Explaining;
@@ -8,7 +8,7 @@ namespace WitherAdvisor.Api.Advice;
 /// <summary>Air settings, the curve and weighing checks as answers.</summary>
 internal static class BedMapping
 {
-    public static SettingAnswer ToAnswer(AirSetting setting, WitherClock clock) => new()
+    public static SettingResponse ToResponse(AirSetting setting, WitherClock clock) => new()
     {
         Hour = setting.Hour,
         At = clock.At(setting.Hour),
@@ -23,7 +23,7 @@ internal static class BedMapping
         HeatKw = setting.HeatKW,
     };
 
-    public static CurvePointAnswer ToAnswer(CurvePoint point, WitherClock clock) => new()
+    public static CurvePointResponse ToResponse(CurvePoint point, WitherClock clock) => new()
     {
         Hour = point.Hour,
         At = clock.At(point.Hour),
@@ -36,7 +36,7 @@ internal static class BedMapping
         ExhaustDryBulbC = point.ExhaustDryBulbC,
     };
 
-    public static CheckAnswer ToAnswer(WeighingCheck check, WitherClock clock) => new()
+    public static WeighingCheckResponse ToResponse(WeighingCheck check, WitherClock clock) => new()
     {
         Hour = check.Hour,
         At = clock.At(check.Hour),
@@ -48,7 +48,7 @@ internal static class BedMapping
         IfHigh = Response(check.IfHigh, clock),
     };
 
-    private static CheckResponseAnswer Response(CheckResponse response, WitherClock clock) => new()
+    private static CheckActionResponse Response(CheckResponse response, WitherClock clock) => new()
     {
         ReadyHour = response.ReadyHour,
         ReadyAt = clock.At(response.ReadyHour),

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Words;
@@ -10,7 +10,7 @@ namespace WitherAdvisor.Api.Advice;
 /// <summary>Limits as answers: fractions become percent, each value gets its unit, both become a sentence.</summary>
 internal static class NoticeMapping
 {
-    public static NoticeAnswer ToAnswer(LimitNotice notice)
+    public static NoticeResponse ToResponse(LimitNotice notice)
     {
         (string? unit, bool hard) = UnitAndRank(notice.Limit);
         bool isFraction = notice.Limit is LimitKind.TargetMoisture or LimitKind.Spread;

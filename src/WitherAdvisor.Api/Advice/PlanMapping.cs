@@ -1,5 +1,5 @@
 using WitherAdvisor.Advice;
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Uncertainty;
@@ -9,10 +9,10 @@ namespace WitherAdvisor.Api.Advice;
 /// <summary>A plan as an answer.</summary>
 internal static class PlanMapping
 {
-    public static PlanAnswer ToAnswer(AdviceOutcome.Advised advised, WitherClock clock)
+    public static PlanResponse ToResponse(AdviceOutcome.Advised advised, WitherClock clock)
     {
         WitherPlan plan = advised.Plan;
-        List<SettingAnswer> settings = [.. plan.Settings.Select(setting => BedMapping.ToAnswer(setting, clock))];
+        List<SettingResponse> settings = [.. plan.Settings.Select(setting => BedMapping.ToResponse(setting, clock))];
         return new()
         {
             SetNow = settings[0],
@@ -30,7 +30,7 @@ internal static class PlanMapping
         };
     }
 
-    private static ReadyAnswer Ready(double stopHour, Percentiles hours, WitherClock clock) => new()
+    private static ReadyResponse Ready(double stopHour, Percentiles hours, WitherClock clock) => new()
     {
         StopHours = stopHour,
         StopAt = clock.At(stopHour),
@@ -42,7 +42,7 @@ internal static class PlanMapping
         P90At = clock.At(hours.P90),
     };
 
-    private static StageAnswer Stage(PlanStage stage, WitherClock clock) => new()
+    private static StageResponse Stage(PlanStage stage, WitherClock clock) => new()
     {
         Stage = stage.Kind,
         FromHour = stage.FromHour,
@@ -52,7 +52,7 @@ internal static class PlanMapping
         WantedHygrometricDifferenceK = stage.WantedHygrometricDifferenceK,
     };
 
-    private static ExpectedAnswer Expected(WitherPlan plan, Percentiles finalMoisture) => new()
+    private static ExpectedResponse Expected(WitherPlan plan, Percentiles finalMoisture) => new()
     {
         FinalMoistureP10WetBasisPercent = Percent.Of(finalMoisture.P10),
         FinalMoistureP50WetBasisPercent = Percent.Of(finalMoisture.P50),

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Plans.Writing;
 using WitherAdvisor.Words;
@@ -10,7 +10,7 @@ namespace WitherAdvisor.Api.Advice;
 /// <summary>Reliefs as answers, each amount with its unit.</summary>
 internal static class ReliefMapping
 {
-    public static ReliefAnswer ToAnswer(Relief relief) => new()
+    public static ReliefResponse ToResponse(Relief relief) => new()
     {
         Relief = relief.Kind,
         Unit = Unit(relief.Kind),

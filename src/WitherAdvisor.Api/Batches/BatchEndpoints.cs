@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Api.Feeds;
-using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Feeds.Responses;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.Closing;
 using WitherAdvisor.Loft.Intake;
@@ -19,13 +19,13 @@ internal static class BatchEndpoints
         batches.MapGet("sites/{site}/batches", ListBatches);
         batches.MapPost("sites/{site}/batches", PostBatch);
         batches.MapGet("batches/{batch}", GetBatch);
-        batches.MapPost("batches/{batch}/unloaded", PostUnloaded).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
-        batches.MapPost("batches/{batch}/cancelled", PostCancelled).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
-        batches.MapPost("batches/{batch}/mixed", PostMixed).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        batches.MapPost("batches/{batch}/unloaded", PostUnloaded).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
+        batches.MapPost("batches/{batch}/cancelled", PostCancelled).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
+        batches.MapPost("batches/{batch}/mixed", PostMixed).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
     }
 
     /// <summary>The batches of a site, newest first.</summary>
-    private static async Task<Results<Ok<List<BatchAnswer>>, ProblemResult>> ListBatches(
+    private static async Task<Results<Ok<List<BatchResponse>>, ProblemResult>> ListBatches(
         string site, Query<BatchesQuery> query, ISiteStore sites, IBatchStore store, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is null)
@@ -34,14 +34,14 @@ internal static class BatchEndpoints
         }
 
         var batches = await store.List(site, query.Value.Limit ?? BatchesQuery.UsualMost, cancel);
-        return TypedResults.Ok(batches.Select(BatchMapping.ToAnswer).ToList());
+        return TypedResults.Ok(batches.Select(BatchMapping.ToResponse).ToList());
     }
 
     /// <summary>Takes in a batch and advises on it from the weather of the site. Batch and advice are kept.</summary>
-    private static async Task<Results<Created<TakenBatchAnswer>, ProblemResult>> PostBatch(
-        string site, Body<BatchOnTroughInput> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel)
+    private static async Task<Results<Created<TakenBatchResponse>, ProblemResult>> PostBatch(
+        string site, Body<BatchOnTroughRequest> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel)
     {
-        BatchOnTroughInput batch = body.Value;
+        BatchOnTroughRequest batch = body.Value;
         return await intake.Take(site, batch.Trough, BatchMapping.ToDomain(batch), onceOnly: false, cancel) switch
         {
             IntakeResult.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken, await feeds.Of(site, cancel))),
@@ -52,38 +52,38 @@ internal static class BatchEndpoints
     }
 
     /// <summary>One batch.</summary>
-    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> GetBatch(
+    private static async Task<Results<Ok<BatchResponse>, ProblemResult>> GetBatch(
         string batch, IBatchStore store, CancellationToken cancel) =>
         await store.Find(batch, cancel) is { } found
-            ? TypedResults.Ok(BatchMapping.ToAnswer(found))
+            ? TypedResults.Ok(BatchMapping.ToResponse(found))
             : Problem.Unknown("batch", batch);
 
     /// <summary>Says that a batch was withered and has left its trough.</summary>
-    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostUnloaded(
-        string batch, Body<UnloadedInput> body, BatchClosing closing, CancellationToken cancel) =>
+    private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostUnloaded(
+        string batch, Body<UnloadedRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(await closing.Unload(batch, body.Value.UnloadedAt.ToUniversalTime(), cancel), batch, "unloaded_at");
 
     /// <summary>Says that the leaf of a batch was not withered here after all, and why.</summary>
-    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostCancelled(
-        string batch, Body<CancelledInput> body, BatchClosing closing, CancellationToken cancel) =>
+    private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostCancelled(
+        string batch, Body<CancelledRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(await closing.Cancel(batch, body.Value.CancelledAt.ToUniversalTime(), body.Value.Reason, cancel), batch, "cancelled_at");
 
     /// <summary>Says that the leaf of a batch was put together with that of another batch, which, and why.</summary>
-    private static async Task<Results<Ok<BatchAnswer>, ProblemResult>> PostMixed(
-        string batch, Body<MixedInput> body, BatchClosing closing, CancellationToken cancel) =>
+    private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostMixed(
+        string batch, Body<MixedRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(
             await closing.Mix(batch, body.Value.MixedAt.ToUniversalTime(), body.Value.Into, body.Value.Reason, cancel), batch, "mixed_at");
 
-    private static Results<Ok<BatchAnswer>, ProblemResult> Answer(ClosingResult result, string batch, string field) =>
+    private static Results<Ok<BatchResponse>, ProblemResult> Answer(ClosingResult result, string batch, string field) =>
         result is ClosingResult.Ended ended
-            ? TypedResults.Ok(BatchMapping.ToAnswer(ended.Batch))
+            ? TypedResults.Ok(BatchMapping.ToResponse(ended.Batch))
             : ClosingProblems.Of(result, batch, field);
 
-    private static TakenBatchAnswer Answer(IntakeResult.Taken taken, FeedStateAnswer? feed) => new()
+    private static TakenBatchResponse Answer(IntakeResult.Taken taken, FeedStateResponse? feed) => new()
     {
-        Batch = BatchMapping.ToAnswer(taken.Batch),
-        Warnings = [.. taken.Warnings.Select(LotWarningMapping.ToAnswer)],
-        Kept = KeptAdviceAnswer.Of(taken.Advice),
+        Batch = BatchMapping.ToResponse(taken.Batch),
+        Warnings = [.. taken.Warnings.Select(LotWarningMapping.ToResponse)],
+        Kept = KeptAdviceResponse.Of(taken.Advice),
         Feed = feed,
     };
 }

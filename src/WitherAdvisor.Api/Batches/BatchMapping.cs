@@ -7,7 +7,7 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>A batch between request, domain and store.</summary>
 internal static class BatchMapping
 {
-    public static Batch ToDomain(BatchInput input) => new(
+    public static Batch ToDomain(BatchRequest input) => new(
         input.Label.ToDomain(),
         input.PluckedFrom,
         input.PluckedTo,
@@ -18,9 +18,9 @@ internal static class BatchMapping
         Percent.ToFraction(input.MeasuredMoistureWetBasisPercent),
         input.ReadyBy);
 
-    public static BatchInput ToInput(Batch batch) => new()
+    public static BatchRequest ToRequest(Batch batch) => new()
     {
-        Label = LabelInput.Of(batch.Label),
+        Label = LabelRequest.Of(batch.Label),
         PluckedFrom = batch.PluckedFrom,
         PluckedTo = batch.PluckedTo,
         LoadedAt = batch.LoadedAt,
@@ -41,5 +41,5 @@ internal static class BatchMapping
         _ => throw new ArgumentOutOfRangeException(nameof(ended), ended, "No status for this end."),
     };
 
-    public static BatchAnswer ToAnswer(StoredBatch stored) => new(stored, ToInput(stored.Batch));
+    public static BatchResponse ToResponse(StoredBatch stored) => new(stored, ToRequest(stored.Batch));
 }

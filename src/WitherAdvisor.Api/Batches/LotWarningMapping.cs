@@ -8,7 +8,7 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>Warnings of lots that would mix, as answers.</summary>
 internal static class LotWarningMapping
 {
-    public static LotWarning ToAnswer(Domain warning) => new()
+    public static LotWarning ToResponse(Domain warning) => new()
     {
         Code = Code(warning),
         OtherBatch = Other(warning)?.Id,

@@ -11,13 +11,13 @@ internal static class CoefficientEndpoints
         v1.MapGet("/coefficients", GetCoefficients).WithTags("Coefficients");
 
     /// <summary>The coefficients that a request may set, each with its default, range, status and source.</summary>
-    private static Ok<CoefficientsAnswer> GetCoefficients() => TypedResults.Ok(new CoefficientsAnswer
+    private static Ok<CoefficientsResponse> GetCoefficients() => TypedResults.Ok(new CoefficientsResponse
     {
         SetName = new WitherCoefficients().SetName,
         Coefficients = [.. CoefficientField.All.Select(Answer)],
     });
 
-    private static CoefficientAnswer Answer(CoefficientField field) => new()
+    private static CoefficientResponse Answer(CoefficientField field) => new()
     {
         Name = field.Field.Name,
         Symbol = field.Coefficient.Symbol,

@@ -12,17 +12,17 @@ internal sealed record CoefficientField(Coefficient Coefficient, FieldShape Fiel
     /// <summary>All that a request may set; what holds by definition is not among them.</summary>
     public static IReadOnlyList<CoefficientField> All { get; } =
     [
-        Pair(nameof(WitherCoefficients.LeafAreaM2PerKgDry), nameof(CoefficientsInput.LeafAreaDryM2PerKg)),
-        Pair(nameof(WitherCoefficients.BoundaryConductanceMPerS), nameof(CoefficientsInput.BoundaryConductanceMmPerS)),
-        Pair(nameof(WitherCoefficients.SkinConductanceMPerS), nameof(CoefficientsInput.SkinConductanceMmPerS)),
-        Pair(nameof(WitherCoefficients.EquilibriumMoistureDryBasis), nameof(CoefficientsInput.EquilibriumMoistureKgPerKg)),
-        Pair(nameof(WitherCoefficients.SurfaceCapacityKgPerKg), nameof(CoefficientsInput.SurfaceCapacityKgPerKg)),
-        Pair(nameof(WitherCoefficients.TurnBlend), nameof(CoefficientsInput.TurnBlendPercent)),
-        Pair(nameof(WitherCoefficients.SurfaceRetention), nameof(CoefficientsInput.SurfaceRetentionPercent)),
-        Pair(nameof(WitherCoefficients.CanopyCapacityMm), nameof(CoefficientsInput.CanopyCapacityMm)),
-        Pair(nameof(WitherCoefficients.DroughtMoistureWetBasis), nameof(CoefficientsInput.DroughtMoistureWetBasisPercent)),
-        Pair(nameof(WitherCoefficients.DroughtToWetMoistureGain), nameof(CoefficientsInput.DroughtToWetMoistureGainPoints)),
-        Pair(nameof(WitherCoefficients.AirflowFactor), nameof(CoefficientsInput.AirflowFactorPercent)),
+        Pair(nameof(WitherCoefficients.SpecificLeafAreaM2PerKgDry), nameof(CoefficientsRequest.SpecificLeafAreaM2PerKg)),
+        Pair(nameof(WitherCoefficients.BoundaryLayerConductanceMPerS), nameof(CoefficientsRequest.BoundaryLayerConductanceMmPerS)),
+        Pair(nameof(WitherCoefficients.CuticularConductanceMPerS), nameof(CoefficientsRequest.CuticularConductanceMmPerS)),
+        Pair(nameof(WitherCoefficients.EquilibriumMoistureDryBasis), nameof(CoefficientsRequest.EquilibriumMoistureKgPerKg)),
+        Pair(nameof(WitherCoefficients.SurfaceCapacityKgPerKg), nameof(CoefficientsRequest.SurfaceCapacityKgPerKg)),
+        Pair(nameof(WitherCoefficients.TurnBlend), nameof(CoefficientsRequest.TurnBlendPercent)),
+        Pair(nameof(WitherCoefficients.SurfaceRetention), nameof(CoefficientsRequest.SurfaceRetentionPercent)),
+        Pair(nameof(WitherCoefficients.CanopyCapacityMm), nameof(CoefficientsRequest.CanopyCapacityMm)),
+        Pair(nameof(WitherCoefficients.DroughtMoistureWetBasis), nameof(CoefficientsRequest.DroughtMoistureWetBasisPercent)),
+        Pair(nameof(WitherCoefficients.DroughtToWetMoistureGain), nameof(CoefficientsRequest.DroughtToWetMoistureGainPoints)),
+        Pair(nameof(WitherCoefficients.AirflowFactor), nameof(CoefficientsRequest.AirflowFactorPercent)),
     ];
 
     public NumberShape Range => (NumberShape)Field.Shape;
@@ -41,13 +41,13 @@ internal sealed record CoefficientField(Coefficient Coefficient, FieldShape Fiel
     public double ToDomain(double shown) => shown / FieldPerDomain;
 
     /// <summary>What a request sets it to, in the domain's unit; null where it leaves it.</summary>
-    public double? Given(CoefficientsInput input) => (double?)Field.Property.GetValue(input) / FieldPerDomain;
+    public double? Given(CoefficientsRequest input) => (double?)Field.Property.GetValue(input) / FieldPerDomain;
 
     /// <summary>Sets it in a request that is being made, held within its range.</summary>
-    public void Give(CoefficientsInput input, double value) =>
+    public void Give(CoefficientsRequest input, double value) =>
         Field.Property.SetValue(input, Math.Clamp(Shown(value), Range.Least, Range.Most));
 
     private static CoefficientField Pair(string coefficient, string field) => new(
         CoefficientCatalogue.All.Single(known => known.Name == coefficient),
-        Shapes.Of(typeof(CoefficientsInput).GetProperty(field)!));
+        Shapes.Of(typeof(CoefficientsRequest).GetProperty(field)!));
 }

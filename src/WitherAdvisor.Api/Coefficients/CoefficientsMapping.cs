@@ -8,16 +8,16 @@ internal static class CoefficientsMapping
 {
     private const string UnnamedSet = "inline";
 
-    public static WitherCoefficients ToDomain(CoefficientsInput? input) => input is null
+    public static WitherCoefficients ToDomain(CoefficientsRequest? input) => input is null
         ? new()
         : CoefficientField.All.Aggregate(
             new WitherCoefficients { SetName = input.SetName ?? UnnamedSet, Spreads = SpreadsMapping.ToDomain(input.Spreads) },
             (set, field) => field.Given(input) is { } value ? field.Coefficient.With(set, value) : set);
 
     /// <summary>Every value and spread of a set, within what a request may state.</summary>
-    public static CoefficientsInput ToInput(WitherCoefficients set)
+    public static CoefficientsRequest ToRequest(WitherCoefficients set)
     {
-        CoefficientsInput input = new() { SetName = set.SetName, Spreads = SpreadsMapping.ToInput(set.Spreads) };
+        CoefficientsRequest input = new() { SetName = set.SetName, Spreads = SpreadsMapping.ToRequest(set.Spreads) };
         foreach (CoefficientField field in CoefficientField.All)
         {
             field.Give(input, field.Coefficient.Of(set));
@@ -26,10 +26,10 @@ internal static class CoefficientsMapping
         return input;
     }
 
-    public static GroupCoefficients ToAnswer(GroupSet group) => new()
+    public static GroupCoefficients ToResponse(GroupSet group) => new()
     {
         Cultivar = group.Cultivar,
         LeafStandard = group.Standard,
-        Coefficients = ToInput(group.Coefficients),
+        Coefficients = ToRequest(group.Coefficients),
     };
 }

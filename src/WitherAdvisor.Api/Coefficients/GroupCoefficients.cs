@@ -14,5 +14,5 @@ public sealed record GroupCoefficients
     public LeafStandard? LeafStandard { get; init; }
 
     /// <summary>As a request would state them, with the name that advice for such leaf bears.</summary>
-    public required CoefficientsInput Coefficients { get; init; }
+    public required CoefficientsRequest Coefficients { get; init; }
 }

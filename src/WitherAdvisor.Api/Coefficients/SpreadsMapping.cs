@@ -7,13 +7,13 @@ internal static class SpreadsMapping
 {
     private const double PointsPerWhole = 100;
 
-    public static CoefficientSpreads ToDomain(SpreadsInput? input)
+    public static CoefficientSpreads ToDomain(SpreadsRequest? input)
     {
         CoefficientSpreads usual = new();
         return input is null ? usual : new()
         {
-            SkinConductance = input.SkinConductanceFraction ?? usual.SkinConductance,
-            BoundaryConductance = input.BoundaryConductanceFraction ?? usual.BoundaryConductance,
+            CuticularConductance = input.CuticularConductanceFraction ?? usual.CuticularConductance,
+            BoundaryLayerConductance = input.BoundaryLayerConductanceFraction ?? usual.BoundaryLayerConductance,
             SurfaceCapacity = input.SurfaceCapacityFraction ?? usual.SurfaceCapacity,
             SurfaceRetention = input.SurfaceRetentionFraction ?? usual.SurfaceRetention,
             DroughtMoistureWetBasis = input.DroughtMoisturePoints / PointsPerWhole ?? usual.DroughtMoistureWetBasis,
@@ -23,10 +23,10 @@ internal static class SpreadsMapping
         };
     }
 
-    public static SpreadsInput ToInput(CoefficientSpreads spreads) => new()
+    public static SpreadsRequest ToRequest(CoefficientSpreads spreads) => new()
     {
-        SkinConductanceFraction = spreads.SkinConductance,
-        BoundaryConductanceFraction = spreads.BoundaryConductance,
+        CuticularConductanceFraction = spreads.CuticularConductance,
+        BoundaryLayerConductanceFraction = spreads.BoundaryLayerConductance,
         SurfaceCapacityFraction = spreads.SurfaceCapacity,
         SurfaceRetentionFraction = spreads.SurfaceRetention,
         DroughtMoisturePoints = spreads.DroughtMoistureWetBasis * PointsPerWhole,

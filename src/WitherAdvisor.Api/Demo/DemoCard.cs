@@ -1,5 +1,5 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Intake;
 
@@ -10,20 +10,20 @@ internal static class DemoCard
 {
     public static string Of(IntakeResult.Taken taken, string address)
     {
-        AdviceAnswer answer = JsonSerializer.Deserialize<AdviceAnswer>(taken.Advice.AnswerJson, JsonRules.Answer)!;
+        AdviceResponse answer = JsonSerializer.Deserialize<AdviceResponse>(taken.Advice.AnswerJson, JsonRules.Response)!;
         var label = taken.Batch.Batch.Label;
         string title = $"{label.Division}, {label.Field} on {taken.Batch.TroughId}, {taken.Batch.Batch.GreenWeightKg:F0} kg green leaf (invented)";
         return $"{Environment.NewLine}{title}{Environment.NewLine}{Plan(answer)}  {address}/batches/{taken.Batch.Id}";
     }
 
-    private static string Plan(AdviceAnswer answer)
+    private static string Plan(AdviceResponse answer)
     {
         if (answer.Plan is not { } plan)
         {
             return $"  No plan is within the limits.{Environment.NewLine}";
         }
 
-        SettingAnswer set = plan.SetNow;
+        SettingResponse set = plan.SetNow;
         string turns = plan.Turning.EveryHours is { } hours ? $"every {hours} h: {string.Join(", ", plan.Turning.At.Select(at => at.ToString("HH:mm")))}" : "not needed";
         string[] lines =
         [

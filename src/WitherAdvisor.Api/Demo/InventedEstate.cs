@@ -26,10 +26,10 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
 
         JsonNode site = InventedFiles.Read("site.json");
         string siteId = site["id"]!.GetValue<string>();
-        await sites.PutSite(SiteMapping.ToStored(siteId, InventedFiles.Request<SiteInput>(site, "id")), cancel);
+        await sites.PutSite(SiteMapping.ToStored(siteId, InventedFiles.Request<SiteRequest>(site, "id")), cancel);
         foreach (JsonNode? trough in InventedFiles.Read("troughs.json").AsArray())
         {
-            TroughInput input = InventedFiles.Request<TroughInput>(trough!, "id", "site");
+            TroughRequest input = InventedFiles.Request<TroughRequest>(trough!, "id", "site");
             await sites.PutTrough(TroughMapping.ToStored(siteId, trough!["id"]!.GetValue<string>(), input), cancel);
         }
 
@@ -50,18 +50,18 @@ internal sealed class InventedEstate(ISiteStore sites, IWeatherStore weather, Ba
         // What was read after loading is not for this batch to know.
         await Save(siteId, WeatherSource.Observed, Readings(batch, "readings").Where(reading => reading.Time <= loadedAt), loadedAt, cancel);
         await Save(siteId, WeatherSource.CallerForecast, Readings(batch, "forecast"), loadedAt, cancel);
-        var totals = InventedFiles.Read(batch["rain_totals"]!.GetValue<string>()).Deserialize<List<RainTotalInput>>(JsonRules.Input)!;
+        var totals = InventedFiles.Read(batch["rain_totals"]!.GetValue<string>()).Deserialize<List<RainTotalRequest>>(JsonRules.Request)!;
         await weather.SaveRainTotals(siteId, [.. totals.Select(total => total.ToDomain())], loadedAt, cancel);
-        BatchOnTroughInput input = InventedFiles.Request<BatchOnTroughInput>(batch["batch"]!);
+        BatchOnTroughRequest input = InventedFiles.Request<BatchOnTroughRequest>(batch["batch"]!);
         return await intake.Take(siteId, input.Trough, BatchMapping.ToDomain(input), onceOnly: false, cancel) as IntakeResult.Taken
             ?? throw new InvalidDataException("A batch of the invented estate was not taken in.");
     }
 
-    private static IReadOnlyList<ReadingInput> Readings(JsonNode batch, string which) =>
+    private static IReadOnlyList<ReadingRequest> Readings(JsonNode batch, string which) =>
         InventedFiles.Readings(batch[which]!.GetValue<string>());
 
     private async Task Save(
-        string siteId, WeatherSource source, IEnumerable<ReadingInput> readings, DateTimeOffset savedAt, CancellationToken cancel)
+        string siteId, WeatherSource source, IEnumerable<ReadingRequest> readings, DateTimeOffset savedAt, CancellationToken cancel)
     {
         List<WeatherReading> domain = [.. readings.Select(ReadingMapping.ToDomain)];
         await weather.SaveReadings(siteId, source, domain, savedAt, cancel);

@@ -19,10 +19,10 @@ internal static class InventedFiles
             request.Remove(name);
         }
 
-        return request.Deserialize<T>(JsonRules.Input)!;
+        return request.Deserialize<T>(JsonRules.Request)!;
     }
 
-    public static IReadOnlyList<ReadingInput> Readings(string file) =>
+    public static IReadOnlyList<ReadingRequest> Readings(string file) =>
         CsvReadings.Read(Bytes(file), KeptRows.AllOrNone).Value?.Good ?? throw new InvalidDataException($"{file} of the invented estate cannot be read.");
 
     private static byte[] Bytes(string file)

@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.Options;
-using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Feeds.Responses;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
@@ -15,21 +15,21 @@ internal static class FeedEndpoints
     {
         RouteGroupBuilder feeds = v1.MapGroup("").WithTags("Feeds");
         feeds.MapGet("feeds", ListFeeds);
-        feeds.MapPost("sites/{site}/weather/refresh", PostRefresh).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        feeds.MapPost("sites/{site}/weather/refresh", PostRefresh).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
     }
 
     /// <summary>The feeds that a site may name, how each is doing, and how often weather is fetched.</summary>
-    private static Ok<FeedsAnswer> ListFeeds(IWeatherFeeds feeds, IOptions<RefreshOptions> options) => TypedResults.Ok(new FeedsAnswer
+    private static Ok<FeedsResponse> ListFeeds(IWeatherFeeds feeds, IOptions<RefreshOptions> options) => TypedResults.Ok(new FeedsResponse
     {
         RefreshEveryHours = options.Value.Every.TotalHours,
-        Feeds = [.. feeds.All.Select(FeedMapping.ToAnswer)],
+        Feeds = [.. feeds.All.Select(FeedMapping.ToResponse)],
     });
 
     /// <summary>
     /// Fetches the weather of a site from its feed now, without waiting for the schedule. The first fetch asks for the
     /// last 92 days, later ones for what has been missed since. That a feed refuses is told with status 200.
     /// </summary>
-    private static async Task<Results<Ok<RefreshAnswer>, ProblemResult>> PostRefresh(
+    private static async Task<Results<Ok<RefreshResponse>, ProblemResult>> PostRefresh(
         string site, ISiteStore sites, IWeatherFeeds feeds, SiteRefresh refresh, FeedStates states, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found)
@@ -50,7 +50,7 @@ internal static class FeedEndpoints
         }
 
         RefreshOutcome outcome = await refresh.Of(found, feed, cancel);
-        return TypedResults.Ok(FeedMapping.ToAnswer(outcome, await states.Of(found, name, cancel)));
+        return TypedResults.Ok(FeedMapping.ToResponse(outcome, await states.Of(found, name, cancel)));
     }
 
     private static string Configured(IWeatherFeeds feeds) => feeds.All.Count == 0

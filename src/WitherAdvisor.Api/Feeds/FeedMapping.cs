@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Feeds.Responses;
 using WitherAdvisor.Api.Hosting;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Loft.FeedRefresh;
@@ -11,7 +11,7 @@ namespace WitherAdvisor.Api.Feeds;
 /// <summary>Feeds and what came of asking them as answers. No address and no key is among it.</summary>
 internal static class FeedMapping
 {
-    public static ConfiguredFeedAnswer ToAnswer(IWeatherFeed feed)
+    public static ConfiguredFeedResponse ToResponse(IWeatherFeed feed)
     {
         FeedHealth health = feed.Health;
         return new()
@@ -21,28 +21,28 @@ internal static class FeedMapping
             Breaker = health.Breaker,
             LastGoodAt = health.LastGoodAt?.InMilliseconds(),
             LastRefusedAt = health.LastErrorAt?.InMilliseconds(),
-            LastRefusal = health.LastError is { } refused ? ToAnswer(refused) : null,
-            ComeAgainAt = health.ComeAgainAt?.InMilliseconds(),
+            LastRefusal = health.LastError is { } refused ? ToResponse(refused) : null,
+            RetryAfter = health.RetryAfter?.InMilliseconds(),
         };
     }
 
-    public static RefreshAnswer ToAnswer(RefreshOutcome outcome, FeedStateAnswer kept) => new()
+    public static RefreshResponse ToResponse(RefreshOutcome outcome, FeedStateResponse kept) => new()
     {
         Status = outcome is RefreshOutcome.Taken ? RefreshStatus.Taken : RefreshStatus.Refused,
-        Taken = outcome is RefreshOutcome.Taken taken ? ToAnswer(taken) : null,
-        Refusal = outcome is RefreshOutcome.Refused refused ? ToAnswer(refused.Why) : null,
+        Taken = outcome is RefreshOutcome.Taken taken ? ToResponse(taken) : null,
+        Refusal = outcome is RefreshOutcome.Refused refused ? ToResponse(refused.Why) : null,
         Kept = kept,
     };
 
-    private static TakenWeatherAnswer ToAnswer(RefreshOutcome.Taken taken) => new()
+    private static TakenWeatherResponse ToResponse(RefreshOutcome.Taken taken) => new()
     {
         FetchedAt = taken.Provenance.FetchedAt.InMilliseconds(),
         AsOf = taken.Provenance.AsOf.InMilliseconds(),
         AnalysedHours = taken.AnalysedHours,
-        ForetoldHours = taken.ForetoldHours,
+        ForecastHours = taken.ForecastHours,
         From = taken.From,
         To = taken.To,
-        Notes = [.. taken.Notes.Select(note => new FeedNoteAnswer { Code = note.Code, Text = FeedNoteWording.Sentence(Wordbook.English, note) })],
+        Notes = [.. taken.Notes.Select(note => new FeedNoteResponse { Code = note.Code, Text = FeedNoteWording.Sentence(Wordbook.English, note) })],
         Cell = new()
         {
             LatitudeDeg = taken.Provenance.CellLatitudeDeg,
@@ -51,11 +51,11 @@ internal static class FeedMapping
         },
     };
 
-    private static FeedRefusalAnswer ToAnswer(FeedAnswer.Refused refused) =>
+    private static FeedRefusalResponse ToResponse(FeedAnswer.Refused refused) =>
         new()
         {
             Reason = refused.Reason,
             Text = FeedFaultWording.Sentence(Wordbook.English, refused.Fault),
-            ComeAgainAt = refused.ComeAgainAt?.InMilliseconds(),
+            RetryAfter = refused.RetryAfter?.InMilliseconds(),
         };
 }

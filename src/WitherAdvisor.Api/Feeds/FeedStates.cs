@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Feeds.Answers;
+using WitherAdvisor.Api.Feeds.Responses;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
@@ -15,10 +15,10 @@ namespace WitherAdvisor.Api.Feeds;
 internal sealed class FeedStates(FeedStateReading states, ISiteStore sites, TimeProvider clock)
 {
     /// <summary>Null where the site has no feed.</summary>
-    public async Task<FeedStateAnswer?> Of(string siteId, CancellationToken cancel) =>
+    public async Task<FeedStateResponse?> Of(string siteId, CancellationToken cancel) =>
         await sites.FindSite(siteId, cancel) is { Feed: { } feed } site ? await Of(site, feed, cancel) : null;
 
-    public async Task<FeedStateAnswer> Of(StoredSite site, string feed, CancellationToken cancel)
+    public async Task<FeedStateResponse> Of(StoredSite site, string feed, CancellationToken cancel)
     {
         (_, string? attribution, FeedFetch? last, FeedFetch? good) = await states.Of(site.Id, feed, cancel);
         return new()

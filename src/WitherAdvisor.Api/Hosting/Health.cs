@@ -10,9 +10,9 @@ internal static class Health
     public static void MapHealth(this WebApplication app) => app.MapGet("/health", GetHealth).WithTags("Health");
 
     /// <summary>Whether the service and its store answer.</summary>
-    private static async Task<Ok<HealthAnswer>> GetHealth(ISiteStore store, CancellationToken cancel)
+    private static async Task<Ok<HealthResponse>> GetHealth(ISiteStore store, CancellationToken cancel)
     {
         await store.ListSites(cancel);
-        return TypedResults.Ok(new HealthAnswer { Status = "ok", ModelVersion = ModelVersion.Current });
+        return TypedResults.Ok(new HealthResponse { Status = "ok", ModelVersion = ModelVersion.Current });
     }
 }

@@ -57,7 +57,7 @@ internal static class Problem
 
     public static ProblemResult Named(string code, string title, int status, string detail) => new(Answer(code, title, status, detail));
 
-    private static ProblemAnswer Answer(string code, string title, int status, string detail) =>
+    private static ProblemResponse Answer(string code, string title, int status, string detail) =>
         new() { Type = Urn(code), Title = title, Status = status, Detail = detail };
 
     private static string Urn(string code) => "urn:witheradvisor:problem:" + code;

@@ -3,15 +3,15 @@ using WitherAdvisor.Fields.Json;
 namespace WitherAdvisor.Api.Http;
 
 /// <summary>Writes a problem as application/problem+json, whatever the caller accepts.</summary>
-internal sealed class ProblemResult(ProblemAnswer problem) : IResult
+internal sealed class ProblemResult(ProblemResponse problem) : IResult
 {
-    public ProblemAnswer Problem { get; } = problem;
+    public ProblemResponse Problem { get; } = problem;
 
     public Task ExecuteAsync(HttpContext httpContext)
     {
         httpContext.Response.StatusCode = Problem.Status;
-        ProblemAnswer answer = Problem with { Instance = httpContext.Request.Path };
+        ProblemResponse answer = Problem with { Instance = httpContext.Request.Path };
         return httpContext.Response.WriteAsJsonAsync(
-            answer, JsonRules.Answer, "application/problem+json", httpContext.RequestAborted);
+            answer, JsonRules.Response, "application/problem+json", httpContext.RequestAborted);
     }
 }

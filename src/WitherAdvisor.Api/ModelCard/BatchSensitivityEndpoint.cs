@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Advice;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.ModelCard.Responses;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Loft.Records.Opening;
@@ -18,7 +18,7 @@ internal static class BatchSensitivityEndpoint
         v1.MapGet("/batches/{batch}/sensitivity", GetSensitivity).WithTags("Advice");
 
     /// <summary>Which inputs matter most for a batch, by the inputs of its newest advice: what to weigh or measure first.</summary>
-    private static async Task<Results<Ok<BatchSensitivityAnswer>, ProblemResult>> GetSensitivity(
+    private static async Task<Results<Ok<BatchSensitivityResponse>, ProblemResult>> GetSensitivity(
         string batch, IBatchStore store, CancellationToken cancel)
     {
         if ((await store.ListAdvice(batch, cancel)) is not [{ } newest, ..])
@@ -33,10 +33,10 @@ internal static class BatchSensitivityEndpoint
         }
 
         Sensitivity? sensitivity = SensitivityAnalysis.Of(record.Inputs.Request);
-        return TypedResults.Ok(new BatchSensitivityAnswer
+        return TypedResults.Ok(new BatchSensitivityResponse
         {
             Advice = newest.Id,
-            Sensitivity = sensitivity is null ? null : SensitivityMapping.ToAnswer(sensitivity),
+            Sensitivity = sensitivity is null ? null : SensitivityMapping.ToResponse(sensitivity),
             Reason = sensitivity is null ? NoPlan : null,
         });
     }

@@ -20,7 +20,7 @@ internal sealed record CardBatch(string Id, string Title, Sensitivity Sensitivit
 
     private static CardBatch Of(string id, string title)
     {
-        AdviceRequest request = AdviceInputMapping.ToDomain(InventedAdvice.Input(id)).Request;
+        AdviceRequest request = AdviceRequestMapping.ToDomain(InventedAdvice.Input(id)).Request;
         return new(id, title, SensitivityAnalysis.Of(request)
             ?? throw new InvalidDataException($"No plan is advised for the invented batch {id}."));
     }

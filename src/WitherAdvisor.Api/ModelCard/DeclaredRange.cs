@@ -12,7 +12,7 @@ internal sealed record DeclaredRange(string Field, double Least, double Most, st
     private static readonly string[] Elsewhere = ["coefficients", "forecast"];
 
     /// <summary>All, as the check of a request goes by them.</summary>
-    public static IReadOnlyList<DeclaredRange> All { get; } = [.. In(Shapes.Of(typeof(AdviceInput)), "")];
+    public static IReadOnlyList<DeclaredRange> All { get; } = [.. In(Shapes.Of(typeof(StatelessAdviceRequest)), "")];
 
     private static IEnumerable<DeclaredRange> In(Shape shape, string path) => shape switch
     {

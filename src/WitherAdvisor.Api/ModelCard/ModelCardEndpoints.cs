@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.ModelCard.Responses;
 
 namespace WitherAdvisor.Api.ModelCard;
 
@@ -13,5 +13,5 @@ internal static class ModelCardEndpoints
     /// What the numbers rest on: equations, coefficients, constants, ranges, what the model does not know, the checks it
     /// is held to, and which inputs matter most in wet and in dry weather. A page of the same is at /model.
     /// </summary>
-    private static Ok<ModelCardAnswer> GetModelCard() => TypedResults.Ok(ModelCardMapping.Card);
+    private static Ok<ModelCardResponse> GetModelCard() => TypedResults.Ok(ModelCardMapping.Card);
 }

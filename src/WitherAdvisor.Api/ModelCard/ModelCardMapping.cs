@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.ModelCard.Responses;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Advising;
@@ -11,7 +11,7 @@ namespace WitherAdvisor.Api.ModelCard;
 /// <summary>The model card as an answer.</summary>
 internal static class ModelCardMapping
 {
-    public static ModelCardAnswer Card { get; } = new()
+    public static ModelCardResponse Card { get; } = new()
     {
         ModelVersion = ModelVersion.Current,
         CoefficientSet = new WitherCoefficients().SetName,
@@ -20,13 +20,13 @@ internal static class ModelCardMapping
         Spreads = [.. CoefficientSpread.All.Select(Spread)],
         Constants = [.. ModelConstants.All.Select(Constant)],
         Ranges = [.. DeclaredRange.All.Select(Range)],
-        Unknowns = [.. Unknown.All.Select(unknown => new NotKnownAnswer { Code = unknown.Code, Text = UnknownWording.Text(unknown.Code) })],
+        Unknowns = [.. Unknown.All.Select(unknown => new NotKnownResponse { Code = unknown.Code, Text = UnknownWording.Text(unknown.Code) })],
         Checks = [.. ModelCheck.All.Select(Check)],
         Reliability = Reliability(StatedReliability.Committed),
         Sensitivities = [.. CardBatch.All.Select(Batch)],
     };
 
-    private static EquationAnswer Equation(ModelEquation equation) => new()
+    private static EquationResponse Equation(ModelEquation equation) => new()
     {
         Code = equation.Code,
         Topic = equation.Topic,
@@ -35,7 +35,7 @@ internal static class ModelCardMapping
         Source = equation.Source,
     };
 
-    private static CardCoefficientAnswer Coefficient(Coefficient one) => new()
+    private static CardCoefficientResponse Coefficient(Coefficient one) => new()
     {
         Symbol = one.Symbol,
         Name = CoefficientField.All.FirstOrDefault(field => field.Coefficient == one)?.Field.Name,
@@ -48,7 +48,7 @@ internal static class ModelCardMapping
         Effect = CoefficientWording.Effect(one.Name),
     };
 
-    private static SpreadAnswer Spread(CoefficientSpread spread) => new()
+    private static SpreadResponse Spread(CoefficientSpread spread) => new()
     {
         Symbol = CoefficientCatalogue.All.FirstOrDefault(one => one.Name == spread.Of)?.Symbol,
         IsOfLogarithm = spread.IsOfLogarithm,
@@ -56,7 +56,7 @@ internal static class ModelCardMapping
         Meaning = CoefficientWording.Spread(spread.Of),
     };
 
-    private static ConstantAnswer Constant(ModelConstant constant) => new()
+    private static ConstantResponse Constant(ModelConstant constant) => new()
     {
         Code = constant.Code,
         Topic = constant.Topic,
@@ -67,7 +67,7 @@ internal static class ModelCardMapping
         Source = constant.Source,
     };
 
-    private static RangeAnswer Range(DeclaredRange range) => new()
+    private static RangeResponse Range(DeclaredRange range) => new()
     {
         Field = range.Field,
         Least = range.Least,
@@ -75,14 +75,14 @@ internal static class ModelCardMapping
         Unit = range.Unit,
     };
 
-    private static ModelCheckAnswer Check(ModelCheck check) => new()
+    private static ModelCheckResponse Check(ModelCheck check) => new()
     {
         Code = check.Code,
         Text = ModelCheckWording.Text(check.Code),
         Where = check.Where,
     };
 
-    private static ReliabilityAnswer Reliability(StatedReliability stated) => new()
+    private static ReliabilityResponse Reliability(StatedReliability stated) => new()
     {
         Batches = stated.Batches,
         HeldPercent = stated.HeldPercent,
@@ -90,10 +90,10 @@ internal static class ModelCardMapping
         Where = ModelCheck.All.Single(check => check.Code == "reliability").Where,
     };
 
-    private static CardBatchAnswer Batch(CardBatch batch) => new()
+    private static CardBatchResponse Batch(CardBatch batch) => new()
     {
         Batch = batch.Id,
         Title = batch.Title,
-        Sensitivity = SensitivityMapping.ToAnswer(batch.Sensitivity),
+        Sensitivity = SensitivityMapping.ToResponse(batch.Sensitivity),
     };
 }

@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.ModelCard.Answers;
+using WitherAdvisor.Api.ModelCard.Responses;
 using WitherAdvisor.Sensitivities;
 using WitherAdvisor.Words;
 using WitherAdvisor.Words.Learning;
@@ -9,15 +9,15 @@ namespace WitherAdvisor.Api.ModelCard;
 /// <summary>What matters most as an answer.</summary>
 internal static class SensitivityMapping
 {
-    public static SensitivityAnswer ToAnswer(Sensitivity sensitivity) => new()
+    public static SensitivityResponse ToResponse(Sensitivity sensitivity) => new()
     {
         PlannedHours = sensitivity.PlannedHours,
         P10Hours = sensitivity.ReadyHours.P10,
         P90Hours = sensitivity.ReadyHours.P90,
-        Bars = [.. sensitivity.Bars.Select(Bar)],
+        Inputs = [.. sensitivity.Inputs.Select(Bar)],
     };
 
-    private static SensitivityBarAnswer Bar(SensitivityBar bar) => new()
+    private static InputSensitivityResponse Bar(InputSensitivity bar) => new()
     {
         Code = bar.Code,
         Reach = bar.Reach,

@@ -9,9 +9,9 @@ namespace WitherAdvisor.Api.ModelCard;
 internal static class TornadoTable
 {
     public static string Of(Wordbook words, Sensitivity sensitivity) => string.Join("\n\n", Enum.GetValues<SensitivityReach>()
-        .Select(reach => Of(words, reach, [.. sensitivity.Bars.Where(bar => bar.Reach == reach)])));
+        .Select(reach => Of(words, reach, [.. sensitivity.Inputs.Where(bar => bar.Reach == reach)])));
 
-    private static string Of(Wordbook words, SensitivityReach reach, IReadOnlyList<SensitivityBar> bars) => MarkdownTable.Of(
+    private static string Of(Wordbook words, SensitivityReach reach, IReadOnlyList<InputSensitivity> bars) => MarkdownTable.Of(
         [words.Name(reach), words["tornado.moved_to"], words["tornado.ready"], words["tornado.moved_to"], words["tornado.ready"]],
         bars.Select(IReadOnlyList<string> (bar) =>
         [
@@ -20,5 +20,5 @@ internal static class TornadoTable
             Value(words, bar, bar.HighValue), SensitivityWording.Change(words, bar.ChangeAtHighHours),
         ]));
 
-    private static string Value(Wordbook words, SensitivityBar bar, double value) => ShownNumber.Of(value, bar.Unit).Rounded(words);
+    private static string Value(Wordbook words, InputSensitivity bar, double value) => ShownNumber.Of(value, bar.Unit).Rounded(words);
 }

@@ -21,7 +21,7 @@ internal static class ApiDocument
             document.UseInlineDefinitionsForEnums();
             document.UseAllOfToExtendReferenceSchemas();
             document.SchemaFilter<FieldFilter>();
-            document.SchemaFilter<OpenAnswerFilter>();
+            document.SchemaFilter<OpenResponseFilter>();
             document.OperationFilter<PathFilter>();
             document.OperationFilter<QueryFilter>();
             document.OperationFilter<ProblemFilter>();

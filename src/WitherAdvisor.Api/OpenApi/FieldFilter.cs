@@ -11,7 +11,7 @@ namespace WitherAdvisor.Api.OpenApi;
 /// <summary>Writes into the schema of each field its unit and, for requests, what the check of them goes by.</summary>
 internal sealed class FieldFilter : ISchemaFilter
 {
-    private static readonly string[] RequestEndings = ["Input", "Query"];
+    private static readonly string[] RequestEndings = ["Request", "Query"];
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {

@@ -13,7 +13,7 @@ internal sealed class ProblemFilter : IOperationFilter
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         operation.Responses ??= [];
-        IOpenApiSchema problem = context.SchemaGenerator.GenerateSchema(typeof(ProblemAnswer), context.SchemaRepository);
+        IOpenApiSchema problem = context.SchemaGenerator.GenerateSchema(typeof(ProblemResponse), context.SchemaRepository);
         foreach (int status in Statuses(operation, context.ApiDescription))
         {
             operation.Responses[status.ToString(CultureInfo.InvariantCulture)] = new OpenApiResponse

@@ -8,11 +8,11 @@ namespace WitherAdvisor.Api.Outcomes;
 internal static class OutcomeChecks
 {
     /// <summary>First each field, then whether the fields fit each other.</summary>
-    public static IEnumerable<FieldError> Of(OutcomeInput outcome)
+    public static IEnumerable<FieldError> Of(OutcomeRequest outcome)
     {
-        Shape shape = Shapes.Of(typeof(OutcomeInput));
+        Shape shape = Shapes.Of(typeof(OutcomeRequest));
         List<FieldError> wrong = [];
-        shape.Check(JsonSerializer.SerializeToElement(outcome, JsonRules.Input), "", wrong);
+        shape.Check(JsonSerializer.SerializeToElement(outcome, JsonRules.Request), "", wrong);
         return wrong.Count > 0 ? wrong : CrossChecks.Of(outcome, shape);
     }
 }

@@ -12,12 +12,12 @@ internal static class OutcomeEndpoints
     {
         RouteGroupBuilder outcome = v1.MapGroup("/batches/{batch}/outcome").WithTags("Outcomes");
         outcome.MapGet("", GetOutcome);
-        outcome.MapPut("", PutOutcome).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        outcome.MapPut("", PutOutcome).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
         outcome.MapGet("history", GetHistory);
     }
 
     /// <summary>What came of a batch, as entered last.</summary>
-    private static async Task<Results<Ok<OutcomeAnswer>, ProblemResult>> GetOutcome(
+    private static async Task<Results<Ok<OutcomeResponse>, ProblemResult>> GetOutcome(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
     {
         if (await batches.Find(batch, cancel) is not { } found)
@@ -25,15 +25,15 @@ internal static class OutcomeEndpoints
             return Problem.Unknown("batch", batch);
         }
 
-        return await reading.Newest(found, cancel) is { } newest ? TypedResults.Ok(new OutcomeAnswer(newest)) : Problem.Unknown("outcome", batch);
+        return await reading.Newest(found, cancel) is { } newest ? TypedResults.Ok(new OutcomeResponse(newest)) : Problem.Unknown("outcome", batch);
     }
 
     /// <summary>
     /// Enters or changes what came of an unloaded batch; what was entered before stays in the history. What cannot be
     /// is refused; what looks odd is answered with 409 and its codes, and taken once they are sent back in confirm.
     /// </summary>
-    private static async Task<Results<Ok<OutcomeAnswer>, Created<OutcomeAnswer>, ProblemResult>> PutOutcome(
-        string batch, Body<OutcomeInput> body, OutcomeEntry entry, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
+    private static async Task<Results<Ok<OutcomeResponse>, Created<OutcomeResponse>, ProblemResult>> PutOutcome(
+        string batch, Body<OutcomeRequest> body, OutcomeEntry entry, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
     {
         OutcomeEntryResult result = await entry.Enter(batch, OutcomeMapping.ToEntered(body.Value), cancel);
         if (OutcomeRefusals.Problem(result, batch) is { } refusal)
@@ -41,14 +41,14 @@ internal static class OutcomeEndpoints
             return refusal;
         }
 
-        OutcomeAnswer answer = new((await reading.Newest((await batches.Find(batch, cancel))!, cancel))!);
+        OutcomeResponse answer = new((await reading.Newest((await batches.Find(batch, cancel))!, cancel))!);
         return result is OutcomeEntryResult.Kept { IsFirst: true } ? TypedResults.Created($"/v1/batches/{batch}/outcome", answer) : TypedResults.Ok(answer);
     }
 
     /// <summary>Every version of what was entered for a batch, newest first.</summary>
-    private static async Task<Results<Ok<List<OutcomeAnswer>>, ProblemResult>> GetHistory(
+    private static async Task<Results<Ok<List<OutcomeResponse>>, ProblemResult>> GetHistory(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel) =>
         await batches.Find(batch, cancel) is { } found
-            ? TypedResults.Ok((await reading.History(found, cancel)).Select(version => new OutcomeAnswer(version)).ToList())
+            ? TypedResults.Ok((await reading.History(found, cancel)).Select(version => new OutcomeResponse(version)).ToList())
             : Problem.Unknown("batch", batch);
 }

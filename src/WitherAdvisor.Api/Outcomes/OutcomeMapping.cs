@@ -8,7 +8,7 @@ namespace WitherAdvisor.Api.Outcomes;
 /// <summary>An outcome between request, domain and store.</summary>
 internal static class OutcomeMapping
 {
-    public static WitherOutcome ToDomain(OutcomeInput input) => new()
+    public static WitherOutcome ToDomain(OutcomeRequest input) => new()
     {
         AirSet = [.. (input.AirSet ?? []).Select(ToDomain)],
         AirMeasured = [.. (input.AirMeasured ?? []).Select(ToDomain)],
@@ -29,22 +29,22 @@ internal static class OutcomeMapping
         Note = input.Note,
     };
 
-    public static EnteredOutcome ToEntered(OutcomeInput input) => new(ToDomain(input), input.EnteredBy, input.Confirm ?? []);
+    public static EnteredOutcome ToEntered(OutcomeRequest input) => new(ToDomain(input), input.EnteredBy, input.Confirm ?? []);
 
-    public static OutcomeInput ToInput(StoredOutcome stored) => new()
+    public static OutcomeRequest ToRequest(StoredOutcome stored) => new()
     {
-        AirSet = [.. stored.Outcome.AirSet.Select(ToInput)],
-        AirMeasured = [.. stored.Outcome.AirMeasured.Select(ToInput)],
+        AirSet = [.. stored.Outcome.AirSet.Select(ToRequest)],
+        AirMeasured = [.. stored.Outcome.AirMeasured.Select(ToRequest)],
         Turns = stored.Outcome.Turns,
         TurnedAtHours = stored.Outcome.TurnedAtHours,
         WitheredWeightKg = stored.Outcome.WitheredWeightKg,
         OvenMoistureWetBasisPercent = Percent.Of(stored.Outcome.OvenMoistureWetBasis),
-        Layers = ToInput(stored.Outcome.Layers),
+        Layers = ToRequest(stored.Outcome.Layers),
         SampleWeighings =
-            [.. stored.Outcome.SampleWeighings.Select(one => new SampleWeighingInput { Hour = one.Hour, WeightPercent = Percent.Of(one.WeightShare) })],
+            [.. stored.Outcome.SampleWeighings.Select(one => new SampleWeighingRequest { Hour = one.Hour, WeightPercent = Percent.Of(one.WeightShare) })],
         Verdict = stored.Outcome.Verdict,
         Evenness = stored.Outcome.Evenness,
-        Marks = [.. stored.Outcome.Marks.Select(mark => new MarkInput { Scale = mark.Scale, Mark = mark.Mark })],
+        Marks = [.. stored.Outcome.Marks.Select(mark => new MarkRequest { Scale = mark.Scale, Mark = mark.Mark })],
         Faults = stored.Outcome.Faults,
         Weather = stored.Outcome.Weather,
         Note = stored.Outcome.Note,
@@ -52,17 +52,17 @@ internal static class OutcomeMapping
         Confirm = stored.Confirmed,
     };
 
-    private static LayersInput? ToInput(LayerMoistures layers) => layers == new LayerMoistures(null, null, null) ? null : new()
+    private static LayersRequest? ToRequest(LayerMoistures layers) => layers == new LayerMoistures(null, null, null) ? null : new()
     {
         BottomMoistureWetBasisPercent = Percent.Of(layers.BottomWetBasis),
         MiddleMoistureWetBasisPercent = Percent.Of(layers.MiddleWetBasis),
         TopMoistureWetBasisPercent = Percent.Of(layers.TopWetBasis),
     };
 
-    private static AirHeld ToDomain(AirInput air) =>
+    private static AirHeld ToDomain(AirRequest air) =>
         new(air.FromHour, air.DryBulbC, air.WetBulbC, air.HygrometricDifferenceK, Percent.ToFraction(air.FanSharePercent));
 
-    private static AirInput ToInput(AirHeld air) => new()
+    private static AirRequest ToRequest(AirHeld air) => new()
     {
         FromHour = air.FromHour,
         DryBulbC = air.DryBulbC,

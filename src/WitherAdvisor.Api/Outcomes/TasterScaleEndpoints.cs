@@ -17,15 +17,15 @@ internal static class TasterScaleEndpoints
     }
 
     /// <summary>The scales that the site's taster marks made tea on, in the site's own order.</summary>
-    private static async Task<Results<Ok<List<TasterScaleInput>>, ProblemResult>> ListScales(
+    private static async Task<Results<Ok<List<TasterScaleRequest>>, ProblemResult>> ListScales(
         string site, ISiteStore sites, IOutcomeStore store, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is null
             ? Problem.Unknown("site", site)
-            : TypedResults.Ok((await store.ListScales(site, cancel)).Select(TasterScaleInput.Of).ToList());
+            : TypedResults.Ok((await store.ListScales(site, cancel)).Select(TasterScaleRequest.Of).ToList());
 
     /// <summary>Replaces the scales of a site. Marks already given stay as they are.</summary>
-    private static async Task<Results<Ok<List<TasterScaleInput>>, ProblemResult>> PutScales(
-        string site, Body<IReadOnlyList<TasterScaleInput>> body, ISiteStore sites, IOutcomeStore store, CancellationToken cancel)
+    private static async Task<Results<Ok<List<TasterScaleRequest>>, ProblemResult>> PutScales(
+        string site, Body<IReadOnlyList<TasterScaleRequest>> body, ISiteStore sites, IOutcomeStore store, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is null)
         {
@@ -42,7 +42,7 @@ internal static class TasterScaleEndpoints
         return TypedResults.Ok(body.Value.ToList());
     }
 
-    private static IEnumerable<FieldError> Repeated(IReadOnlyList<TasterScaleInput> scales) => scales.Index()
+    private static IEnumerable<FieldError> Repeated(IReadOnlyList<TasterScaleRequest> scales) => scales.Index()
         .Where(scale => scales.Take(scale.Index).Any(earlier => earlier.Name == scale.Item.Name))
         .Select(scale => FieldError.Of($"[{scale.Index}].name", $"\"{scale.Item.Name}\"", "each name once"));
 }

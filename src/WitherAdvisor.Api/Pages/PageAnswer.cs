@@ -25,7 +25,7 @@ internal static class PageAnswer
         Message(page.Words["form.unchanged"], why, page, status, language);
 
     /// <summary>The interface refused it, and says why in its own language.</summary>
-    public static RazorComponentResult Unchanged(ProblemAnswer refusal, PageContext page) =>
+    public static RazorComponentResult Unchanged(ProblemResponse refusal, PageContext page) =>
         Unchanged(refusal.Detail ?? refusal.Title, page, refusal.Status, Wordbook.English.Tag);
 
     public static RazorComponentResult Message(string title, string message, PageContext page, int status, string? language = null) =>

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Coefficients;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Coefficients;
@@ -20,15 +20,15 @@ internal static class CoefficientSetEndpoints
     {
         RouteGroupBuilder sets = v1.MapGroup("sites/{site}/coefficient-sets").WithTags("Recalibration");
         sets.MapGet("", ListSets);
-        sets.MapPut("{name}", PutSet).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
-        sets.MapPost("{name}/adopt", PostAdopt).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        sets.MapPut("{name}", PutSet).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
+        sets.MapPost("{name}/adopt", PostAdopt).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
     }
 
     /// <summary>Every coefficient set of a site and every adoption, newest first.</summary>
-    private static async Task<Results<Ok<CoefficientSetsAnswer>, ProblemResult>> ListSets(
+    private static async Task<Results<Ok<CoefficientSetsResponse>, ProblemResult>> ListSets(
         string site, ISiteStore sites, ICoefficientStore coefficients, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is { } found
-            ? TypedResults.Ok(RecalibrationMapping.ToAnswer(
+            ? TypedResults.Ok(RecalibrationMapping.ToResponse(
                 await coefficients.List(site, cancel), await coefficients.Adoptions(site, cancel), new SiteClock(found.TimeZone)))
             : Problem.Unknown("site", site);
 
@@ -36,8 +36,8 @@ internal static class CoefficientSetEndpoints
     /// Keeps a set that a person states; it is adopted by a further call. Its name is the one in the path, whatever set_name
     /// says; a name that is taken is refused, as sets never change.
     /// </summary>
-    private static async Task<Results<Created<CoefficientSetAnswer>, ProblemResult>> PutSet(
-        string site, string name, Body<CoefficientsInput> body, ISiteStore sites, SetStating stating, CancellationToken cancel)
+    private static async Task<Results<Created<CoefficientSetResponse>, ProblemResult>> PutSet(
+        string site, string name, Body<CoefficientsRequest> body, ISiteStore sites, SetStating stating, CancellationToken cancel)
     {
         if (NameInPath.Refuse("name", name) is { } refusal)
         {
@@ -50,13 +50,13 @@ internal static class CoefficientSetEndpoints
         }
 
         return await stating.State(site, name, CoefficientsMapping.ToDomain(body.Value), cancel) is { } set
-            ? TypedResults.Created($"/v1/sites/{site}/coefficient-sets", RecalibrationMapping.ToAnswer(set, new SiteClock(found.TimeZone)))
+            ? TypedResults.Created($"/v1/sites/{site}/coefficient-sets", RecalibrationMapping.ToResponse(set, new SiteClock(found.TimeZone)))
             : RecalibrationRefusals.NameTaken(name);
     }
 
     /// <summary>Adopts any set of a site by name; so an older one, or the defaults, is restored.</summary>
-    private static async Task<Results<Ok<AdoptionAnswer>, ProblemResult>> PostAdopt(
-        string site, string name, Body<AdoptionInput> body, ISiteStore sites, SetAdoption adoption, CancellationToken cancel)
+    private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
+        string site, string name, Body<AdoptionRequest> body, ISiteStore sites, SetAdoption adoption, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found)
         {
@@ -65,7 +65,7 @@ internal static class CoefficientSetEndpoints
 
         AdoptionResult result = await adoption.Adopt(site, name, body.Value.ToDecision(), cancel);
         return result is AdoptionResult.Adopted adopted
-            ? TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption, new SiteClock(found.TimeZone)))
+            ? TypedResults.Ok(RecalibrationMapping.ToResponse(adopted.Adoption, new SiteClock(found.TimeZone)))
             : RecalibrationRefusals.Problem(result, site, name)!;
     }
 }

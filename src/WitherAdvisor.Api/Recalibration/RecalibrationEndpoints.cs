@@ -1,12 +1,13 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Recalibration.Adopting;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -17,16 +18,16 @@ internal static class RecalibrationEndpoints
     public static void MapRecalibrations(this RouteGroupBuilder v1)
     {
         RouteGroupBuilder all = v1.MapGroup("sites/{site}").WithTags("Recalibration");
-        all.MapPost("recalibrations", PostRecalibration).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        all.MapPost("recalibrations", PostRecalibration).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
         all.MapGet("recalibrations", ListRecalibrations);
         all.MapGet("recalibrations/{recalibration}", GetRecalibration);
-        all.MapPost("recalibrations/{recalibration}/cancel", PostCancel).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
-        all.MapPost("recalibrations/{recalibration}/adopt", PostAdopt).Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        all.MapPost("recalibrations/{recalibration}/cancel", PostCancel).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
+        all.MapPost("recalibrations/{recalibration}/adopt", PostAdopt).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
         all.MapGet("next-measurements", GetNextMeasurements);
     }
 
     /// <summary>Learns a site's coefficients from its outcomes, in the background. Nothing is adopted by it.</summary>
-    private static async Task<Results<Accepted<RecalibrationAnswer>, ProblemResult>> PostRecalibration(
+    private static async Task<Results<Accepted<RecalibrationResponse>, ProblemResult>> PostRecalibration(
         string site, ISiteStore sites, RecalibrationOrders orders, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found)
@@ -36,12 +37,12 @@ internal static class RecalibrationEndpoints
 
         return await orders.Ask(site, cancel) is { } queued
             ? TypedResults.Accepted(
-                $"/v1/sites/{site}/recalibrations/{queued.Id}", RecalibrationMapping.ToAnswer(queued, new SiteClock(found.TimeZone)))
+                $"/v1/sites/{site}/recalibrations/{queued.Id}", RecalibrationMapping.ToResponse(queued, new SiteClock(found.TimeZone)))
             : RecalibrationRefusals.AlreadyRecalibrating(site);
     }
 
     /// <summary>The recalibrations of a site, newest first.</summary>
-    private static async Task<Results<Ok<List<RecalibrationAnswer>>, ProblemResult>> ListRecalibrations(
+    private static async Task<Results<Ok<List<RecalibrationResponse>>, ProblemResult>> ListRecalibrations(
         string site, ISiteStore sites, IRecalibrationStore jobs, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found)
@@ -50,11 +51,11 @@ internal static class RecalibrationEndpoints
         }
 
         SiteClock clock = new(found.TimeZone);
-        return TypedResults.Ok((await jobs.List(site, cancel)).Select(job => RecalibrationMapping.ToAnswer(job, clock)).ToList());
+        return TypedResults.Ok((await jobs.List(site, cancel)).Select(job => RecalibrationMapping.ToResponse(job, clock)).ToList());
     }
 
     /// <summary>How it stands with a recalibration, and its report once it is done.</summary>
-    private static async Task<Results<Ok<RecalibrationWithReportAnswer>, ProblemResult>> GetRecalibration(
+    private static async Task<Results<Ok<RecalibrationWithReportResponse>, ProblemResult>> GetRecalibration(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, ICoefficientStore coefficients, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
@@ -63,12 +64,12 @@ internal static class RecalibrationEndpoints
         }
 
         StoredCoefficientSet? proposal = job.Status == RecalibrationStatus.Done ? await coefficients.Find(site, job.ProposalName, cancel) : null;
-        return TypedResults.Ok(new RecalibrationWithReportAnswer(
-            RecalibrationMapping.ToAnswer(job, new SiteClock(found.TimeZone)), proposal?.ReportJson));
+        return TypedResults.Ok(new RecalibrationWithReportResponse(
+            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
     }
 
     /// <summary>Stops a recalibration that waits or runs. Nothing of it is kept.</summary>
-    private static async Task<Results<Ok<RecalibrationAnswer>, ProblemResult>> PostCancel(
+    private static async Task<Results<Ok<RecalibrationResponse>, ProblemResult>> PostCancel(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
@@ -79,15 +80,15 @@ internal static class RecalibrationEndpoints
         StoppedRecalibration stopped = await orders.Cancel(job, cancel);
         return RecalibrationRefusals.Problem(stopped) is { } refusal
             ? refusal
-            : TypedResults.Ok(RecalibrationMapping.ToAnswer(stopped.Job, new SiteClock(found.TimeZone)));
+            : TypedResults.Ok(RecalibrationMapping.ToResponse(stopped.Job, new SiteClock(found.TimeZone)));
     }
 
     /// <summary>
     /// Adopts what a recalibration proposes. Where the hold-out does not show it to be better than the set in use, that
     /// is refused unless override_reason says why it is wanted nevertheless.
     /// </summary>
-    private static async Task<Results<Ok<AdoptionAnswer>, ProblemResult>> PostAdopt(
-        string site, string recalibration, Body<AdoptionInput> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
+    private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
+        string site, string recalibration, Body<AdoptionRequest> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
         {
@@ -102,12 +103,12 @@ internal static class RecalibrationEndpoints
 
         AdoptionResult result = await adoption.Adopt(site, job.ProposalName, body.Value.ToDecision(), cancel);
         return result is AdoptionResult.Adopted adopted
-            ? TypedResults.Ok(RecalibrationMapping.ToAnswer(adopted.Adoption, new SiteClock(found.TimeZone)))
+            ? TypedResults.Ok(RecalibrationMapping.ToResponse(adopted.Adoption, new SiteClock(found.TimeZone)))
             : RecalibrationRefusals.Problem(result, site, job.ProposalName)!;
     }
 
     /// <summary>What would teach most about a site's leaf and troughs, best first, by what its coefficients leave open.</summary>
-    private static async Task<Results<Ok<NextMeasurementsAnswer>, ProblemResult>> GetNextMeasurements(
+    private static async Task<Results<Ok<NextMeasurementsResponse>, ProblemResult>> GetNextMeasurements(
         string site, ISiteStore sites, LastProposal last, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is null
             ? Problem.Unknown("site", site)

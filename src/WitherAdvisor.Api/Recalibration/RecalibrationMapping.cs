@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Fields;
@@ -14,7 +14,7 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>Recalibrations, sets and adoptions as answers, times on the site's clock.</summary>
 internal static class RecalibrationMapping
 {
-    public static RecalibrationAnswer ToAnswer(StoredRecalibration job, SiteClock clock) => new()
+    public static RecalibrationResponse ToResponse(StoredRecalibration job, SiteClock clock) => new()
     {
         Id = job.Id,
         Site = job.SiteId,
@@ -28,15 +28,15 @@ internal static class RecalibrationMapping
         Proposal = job.Status == RecalibrationStatus.Done ? job.ProposalName : null,
     };
 
-    public static CoefficientSetsAnswer ToAnswer(
+    public static CoefficientSetsResponse ToResponse(
         IReadOnlyList<StoredCoefficientSet> sets, IReadOnlyList<StoredAdoption> adoptions, SiteClock clock) => new()
         {
             Adopted = adoptions.Count > 0 ? adoptions[0].SetName ?? SiteSet.DefaultsName : SiteSet.DefaultsName,
-            Sets = [.. sets.Select(set => ToAnswer(set, clock)), OfDefaults()],
-            Adoptions = [.. adoptions.Select(adoption => ToAnswer(adoption, clock))],
+            Sets = [.. sets.Select(set => ToResponse(set, clock)), OfDefaults()],
+            Adoptions = [.. adoptions.Select(adoption => ToResponse(adoption, clock))],
         };
 
-    public static CoefficientSetAnswer ToAnswer(StoredCoefficientSet set, SiteClock clock)
+    public static CoefficientSetResponse ToResponse(StoredCoefficientSet set, SiteClock clock)
     {
         SiteSet kept = SetRecord.Read(set.SetJson);
         return new()
@@ -44,12 +44,12 @@ internal static class RecalibrationMapping
             Name = set.Name,
             Origin = set.Origin,
             MadeAt = clock.Local(set.MadeAt),
-            Coefficients = CoefficientsMapping.ToInput(kept.Site),
-            Groups = [.. kept.Groups.Select(CoefficientsMapping.ToAnswer)],
+            Coefficients = CoefficientsMapping.ToRequest(kept.Site),
+            Groups = [.. kept.Groups.Select(CoefficientsMapping.ToResponse)],
         };
     }
 
-    public static AdoptionAnswer ToAnswer(StoredAdoption adoption, SiteClock clock) => new()
+    public static AdoptionResponse ToResponse(StoredAdoption adoption, SiteClock clock) => new()
     {
         Set = adoption.SetName ?? SiteSet.DefaultsName,
         From = clock.Local(adoption.From),
@@ -57,12 +57,12 @@ internal static class RecalibrationMapping
         Reason = adoption.Reason,
     };
 
-    private static CoefficientSetAnswer OfDefaults() => new()
+    private static CoefficientSetResponse OfDefaults() => new()
     {
         Name = SiteSet.DefaultsName,
         Origin = CoefficientOrigin.Default,
         MadeAt = null,
-        Coefficients = CoefficientsMapping.ToInput(new()),
+        Coefficients = CoefficientsMapping.ToRequest(new()),
         Groups = [],
     };
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using WitherAdvisor.Api.Http;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Coefficients;
@@ -38,6 +38,6 @@ internal static class RecalibrationRefusals
     };
 
     private static string Reason(AdoptionResult.NotShownBetter doubt) => doubt.Verdict.Kind != VerdictKind.BetterThanCurrent
-        ? JsonSerializer.Deserialize<ReportAnswer>(doubt.Set.ReportJson!, JsonRules.Answer)!.Verdict.Text
+        ? ReportForm.Read(doubt.Set.ReportJson!).Verdict.Text
         : $"It was compared with '{doubt.Verdict.ComparedWith ?? SiteSet.DefaultsName}', but advice is made with '{doubt.Current ?? SiteSet.DefaultsName}' by now: recalibrate once more.";
 }

@@ -2,7 +2,7 @@ using WitherAdvisor.Api.Recalibration.Running;
 using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Recalibrating;
-using WitherAdvisor.Loft.Recalibrating.Gathering;
+using WitherAdvisor.Loft.Recalibrating.Observing;
 using WitherAdvisor.Loft.Recalibrating.Running;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -13,7 +13,7 @@ internal static class RecalibrationSetup
     public static void AddRecalibration(this IServiceCollection services)
     {
         services.AddSingleton<IReportForm, ReportForm>();
-        services.AddSingleton<LogGathering>();
+        services.AddSingleton<LogReading>();
         services.AddSingleton<ProposalMaking>();
         services.AddSingleton<RecalibrationTurns>();
         services.AddHostedService<RecalibrationWorker>();

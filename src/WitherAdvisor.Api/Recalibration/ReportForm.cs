@@ -1,7 +1,8 @@
 using System.Text.Json;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Recalibrating.Running;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Recalibration.Report;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -9,12 +10,15 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>Reports are kept as they are answered.</summary>
 internal sealed class ReportForm : IReportForm
 {
-    public string Write(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith) =>
-        JsonSerializer.Serialize(ReportMapping.ToAnswer(report, notGathered, comparedWith), JsonRules.Answer);
+    public string Write(RecalibrationReport report, IEnumerable<LeftOut> notUsable, string? comparedWith) =>
+        JsonSerializer.Serialize(ReportMapping.ToResponse(report, notUsable, comparedWith), JsonRules.Response);
+
+    /// <summary>A kept report, by today's names.</summary>
+    public static ReportResponse Read(string kept) => JsonSerializer.Deserialize<ReportResponse>(FormerNames.Now(kept), JsonRules.Response)!;
 
     public KeptVerdict Verdict(string kept)
     {
-        ReportAnswer report = JsonSerializer.Deserialize<ReportAnswer>(kept, JsonRules.Answer)!;
+        ReportResponse report = Read(kept);
         return new(report.Verdict.Kind, report.ComparedWith);
     }
 }

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration.Report;
@@ -11,14 +11,14 @@ namespace WitherAdvisor.Api.Recalibration;
 /// <summary>A report as an answer: fractions become percent, coefficients get the names and units of requests.</summary>
 internal static class ReportMapping
 {
-    public static ReportAnswer ToAnswer(RecalibrationReport report, IEnumerable<LeftOut> notGathered, string? comparedWith) => new()
+    public static ReportResponse ToResponse(RecalibrationReport report, IEnumerable<LeftOut> notUsable, string? comparedWith) => new()
     {
         ComparedWith = comparedWith,
         Used = report.Used,
-        LeftOut = [.. notGathered.Concat(report.LeftOut).Select(one => new LeftOutAnswer { Batch = one.Id, Code = KeptWord.Of(one.Reason), Text = RecalibrationWording.LeftOut(Wordbook.English, one.Reason) })],
-        Doubtful = [.. report.Doubtful.Select(one => new DoubtfulAnswer { Batch = one.Id, ChanceSoundPercent = Percent.Of(one.ChanceSound) })],
+        LeftOut = [.. notUsable.Concat(report.LeftOut).Select(one => new LeftOutResponse { Batch = one.Id, Code = KeptWord.Of(one.Reason), Text = RecalibrationWording.LeftOut(Wordbook.English, one.Reason) })],
+        Doubtful = [.. report.Doubtful.Select(one => new DoubtfulResponse { Batch = one.Id, ChanceSoundPercent = Percent.Of(one.ChanceSound) })],
         Coefficients = [.. report.Coefficients.Select(Learned)],
-        HardlyToldApart = [.. report.Correlations.Select(Alike)],
+        Confounded = [.. report.Correlations.Select(Alike)],
         Groups = [.. report.Groups.Select(Group)],
         HoldOut = report.HoldOut is { } holdOut ? HoldOut(holdOut) : null,
         Verdict = new()
@@ -30,13 +30,13 @@ internal static class ReportMapping
         Residuals = [.. report.Residuals.Select(Residual)],
         ResidualSummaries = [.. report.ResidualSummaries.Select(Summary)],
         Drift = report.Drift is { } drift ? Drift(drift) : null,
-        NextMeasurements = [.. report.NextMeasurements.Select(ToAnswer)],
+        NextMeasurements = [.. report.NextMeasurements.Select(ToResponse)],
         ResidualScaleFraction = report.ResidualScale,
         Iterations = report.Iterations,
         Converged = report.Converged,
     };
 
-    public static NextMeasurementAnswer ToAnswer(NextMeasurement next) => new()
+    public static NextMeasurementResponse ToResponse(NextMeasurement next) => new()
     {
         Code = next.Code,
         Spell = next.Spell,
@@ -48,7 +48,7 @@ internal static class ReportMapping
 
     private static CoefficientField Field(string coefficient) => CoefficientField.All.Single(field => field.Coefficient.Name == coefficient);
 
-    private static LearnedAnswer Learned(CoefficientLearning learned)
+    private static LearnedResponse Learned(CoefficientLearning learned)
     {
         CoefficientField field = Field(learned.Name);
         return new()
@@ -62,12 +62,12 @@ internal static class ReportMapping
             Low = field.Shown(learned.Low90),
             High = field.Shown(learned.High90),
             SettledPercent = Percent.Of(learned.VarianceRemoved),
-            Told = learned.Told,
+            Identifiability = learned.Identifiability,
             Text = LearnedWording.Sentence(Wordbook.English, learned),
         };
     }
 
-    private static AlikeAnswer Alike(CorrelationWarning pair) => new()
+    private static AlikeResponse Alike(CorrelationWarning pair) => new()
     {
         First = Field(pair.First).Field.Name,
         Second = Field(pair.Second).Field.Name,
@@ -75,20 +75,20 @@ internal static class ReportMapping
         Text = RecalibrationWording.Alike(Wordbook.English, pair),
     };
 
-    private static GroupAnswer Group(GroupCalibration group) => new()
+    private static GroupResponse Group(GroupCalibration group) => new()
     {
         Cultivar = group.Cultivar,
         LeafStandard = group.Standard,
         Outcomes = group.Outcomes,
-        SkinConductanceFraction = group.SkinConductanceRatio,
-        SkinConductanceLowFraction = group.SkinRatioLow90,
-        SkinConductanceHighFraction = group.SkinRatioHigh90,
+        CuticularConductanceFraction = group.CuticularConductanceRatio,
+        CuticularConductanceLowFraction = group.CuticularRatioLow90,
+        CuticularConductanceHighFraction = group.CuticularRatioHigh90,
         MoistureShiftPoints = Percent.Of(group.MoistureShiftWetBasis),
         MoistureShiftLowPoints = Percent.Of(group.MoistureShiftLow90),
         MoistureShiftHighPoints = Percent.Of(group.MoistureShiftHigh90),
     };
 
-    private static HoldOutAnswer HoldOut(HoldOut holdOut) => new()
+    private static HoldOutResponse HoldOut(HoldOut holdOut) => new()
     {
         From = holdOut.From,
         Fitted = holdOut.Fitted,
@@ -100,7 +100,7 @@ internal static class ReportMapping
         Averages = Errors(holdOut.Averages),
     };
 
-    private static SetErrorsAnswer Errors(SetErrors errors) => new()
+    private static SetErrorsResponse Errors(SetErrors errors) => new()
     {
         ReadyTimes = errors.ReadyTimes,
         MeanErrorHours = errors.MeanAbsoluteHours,
@@ -110,7 +110,7 @@ internal static class ReportMapping
         BiasPoints = Percent.Of(errors.BiasMoistureWetBasis),
     };
 
-    private static ResidualAnswer Residual(OutcomeResidual one) => new()
+    private static ResidualResponse Residual(OutcomeResidual one) => new()
     {
         Batch = one.Id,
         LoadedAt = one.LoadedAt,
@@ -125,7 +125,7 @@ internal static class ReportMapping
         ChanceSoundPercent = Percent.Of(one.ChanceSound),
     };
 
-    private static ResidualSummaryAnswer Summary(ResidualSummary summary) => new()
+    private static ResidualSummaryResponse Summary(ResidualSummary summary) => new()
     {
         By = summary.By,
         Key = summary.By == "spell" ? KeptWord.Of(Enum.Parse<WitherAdvisor.Spells.SpellKind>(summary.Key)) : summary.Key,
@@ -136,7 +136,7 @@ internal static class ReportMapping
         CurrentMedianHours = summary.CurrentMedianHours,
     };
 
-    private static DriftAnswer Drift(Drift drift) => new()
+    private static DriftResponse Drift(Drift drift) => new()
     {
         PerYearPercent = Percent.Of(drift.PerYear),
         LowPercent = Percent.Of(drift.Low90),

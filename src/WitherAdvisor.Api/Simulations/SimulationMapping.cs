@@ -13,7 +13,7 @@ namespace WitherAdvisor.Api.Simulations;
 /// <summary>A simulation between request, domain and answer.</summary>
 internal static class SimulationMapping
 {
-    public static SimulationRequest ToDomain(SimulationInput input) => new(
+    public static SimulationRequest ToDomain(PlanSimulationRequest input) => new(
         SiteMapping.ToDomain(input.Site),
         TroughMapping.ToDomain(input.Trough),
         input.GreenWeightKg,
@@ -25,7 +25,7 @@ internal static class SimulationMapping
         Percent.ToFraction(input.FanSharePercent) ?? 1,
         CoefficientsMapping.ToDomain(input.Coefficients));
 
-    public static SimulationAnswer ToAnswer(SimulationResult result, SimulationInput input)
+    public static SimulationResponse ToResponse(SimulationResult result, PlanSimulationRequest input)
     {
         WitherClock clock = new(input.Site.TimeZone, input.LoadedAt);
         return new()
@@ -37,9 +37,9 @@ internal static class SimulationMapping
             OutturnPercent = Percent.Of(result.Outturn),
             OutturnOfLeafPercent = Percent.Of(result.OutturnOfLeaf),
             HeatKwh = result.HeatKWh,
-            Notices = [.. result.Notices.Select(NoticeMapping.ToAnswer)],
-            Curve = [.. result.Curve.Select(point => BedMapping.ToAnswer(point, clock))],
-            Settings = [.. result.Settings.Select(setting => BedMapping.ToAnswer(setting, clock))],
+            Notices = [.. result.Notices.Select(NoticeMapping.ToResponse)],
+            Curve = [.. result.Curve.Select(point => BedMapping.ToResponse(point, clock))],
+            Settings = [.. result.Settings.Select(setting => BedMapping.ToResponse(setting, clock))],
             Cautions = CautionMapping.All,
             CoefficientSet = CoefficientsMapping.ToDomain(input.Coefficients).SetName,
             ModelVersion = ModelVersion.Current,

@@ -18,25 +18,25 @@ internal static class SiteEndpoints
     }
 
     /// <summary>All sites, by id.</summary>
-    private static async Task<Ok<List<SiteAnswer>>> ListSites(ISiteStore store, CancellationToken cancel)
+    private static async Task<Ok<List<SiteResponse>>> ListSites(ISiteStore store, CancellationToken cancel)
     {
         IReadOnlyList<StoredSite> sites = await store.ListSites(cancel);
-        return TypedResults.Ok(sites.Select(SiteMapping.ToAnswer).ToList());
+        return TypedResults.Ok(sites.Select(SiteMapping.ToResponse).ToList());
     }
 
     /// <summary>One site, with every setting stated.</summary>
-    private static async Task<Results<Ok<SiteAnswer>, ProblemResult>> GetSite(
+    private static async Task<Results<Ok<SiteResponse>, ProblemResult>> GetSite(
         string site, ISiteStore store, CancellationToken cancel) =>
         await store.FindSite(site, cancel) is { } found
-            ? TypedResults.Ok(SiteMapping.ToAnswer(found))
+            ? TypedResults.Ok(SiteMapping.ToResponse(found))
             : Problem.Unknown("site", site);
 
     /// <summary>
     /// Creates or replaces a site. Advice already given keeps the settings that it was made with. Where the site turns
     /// out to stand elsewhere, what a feed said of it is dropped and fetched anew.
     /// </summary>
-    private static async Task<Results<Ok<SiteAnswer>, Created<SiteAnswer>, ProblemResult>> PutSite(
-        string site, Body<KeptSiteInput> body, ISiteStore store, IWeatherStore weather, IWeatherFeeds feeds, CancellationToken cancel)
+    private static async Task<Results<Ok<SiteResponse>, Created<SiteResponse>, ProblemResult>> PutSite(
+        string site, Body<KeptSiteRequest> body, ISiteStore store, IWeatherStore weather, IWeatherFeeds feeds, CancellationToken cancel)
     {
         if ((NameInPath.Refuse("site", site) ?? SiteFeed.Refuse(body.Value.Feed, feeds)) is { } refusal)
         {
@@ -51,7 +51,7 @@ internal static class SiteEndpoints
             await weather.ForgetFeeds(site, cancel);
         }
 
-        SiteAnswer answer = SiteMapping.ToAnswer(stored);
+        SiteResponse answer = SiteMapping.ToResponse(stored);
         return before is null ? TypedResults.Created($"/v1/sites/{site}", answer) : TypedResults.Ok(answer);
     }
 }

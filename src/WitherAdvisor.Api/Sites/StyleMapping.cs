@@ -6,7 +6,7 @@ namespace WitherAdvisor.Api.Sites;
 /// <summary>A style between the request and the domain.</summary>
 internal static class StyleMapping
 {
-    public static WitherStyle ToDomain(StyleInput? input)
+    public static WitherStyle ToDomain(StyleRequest? input)
     {
         WitherStyle named = input?.Name == StyleName.Long ? WitherStyle.Long : WitherStyle.Short;
         return input is null ? named : named with
@@ -30,7 +30,7 @@ internal static class StyleMapping
     }
 
     /// <summary>With every setting stated.</summary>
-    public static StyleInput ToInput(WitherStyle style) => new()
+    public static StyleRequest ToRequest(WitherStyle style) => new()
     {
         Name = style.Name == WitherStyle.Long.Name ? StyleName.Long : StyleName.Short,
         WantedHygrometricDifferenceK = style.WantedHygrometricDifferenceK,

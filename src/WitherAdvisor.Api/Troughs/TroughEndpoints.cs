@@ -16,7 +16,7 @@ internal static class TroughEndpoints
     }
 
     /// <summary>The troughs of a site, by id.</summary>
-    private static async Task<Results<Ok<List<TroughAnswer>>, ProblemResult>> ListTroughs(
+    private static async Task<Results<Ok<List<TroughResponse>>, ProblemResult>> ListTroughs(
         string site, ISiteStore store, CancellationToken cancel)
     {
         if (await store.FindSite(site, cancel) is null)
@@ -25,19 +25,19 @@ internal static class TroughEndpoints
         }
 
         IReadOnlyList<StoredTrough> troughs = await store.ListTroughs(site, cancel);
-        return TypedResults.Ok(troughs.Select(TroughMapping.ToAnswer).ToList());
+        return TypedResults.Ok(troughs.Select(TroughMapping.ToResponse).ToList());
     }
 
     /// <summary>One trough, with every setting stated.</summary>
-    private static async Task<Results<Ok<TroughAnswer>, ProblemResult>> GetTrough(
+    private static async Task<Results<Ok<TroughResponse>, ProblemResult>> GetTrough(
         string site, string trough, ISiteStore store, CancellationToken cancel) =>
         await store.FindTrough(site, trough, cancel) is { } found
-            ? TypedResults.Ok(TroughMapping.ToAnswer(found))
+            ? TypedResults.Ok(TroughMapping.ToResponse(found))
             : Problem.Unknown("trough", trough);
 
     /// <summary>Creates or replaces a trough.</summary>
-    private static async Task<Results<Ok<TroughAnswer>, Created<TroughAnswer>, ProblemResult>> PutTrough(
-        string site, string trough, Body<TroughInput> body, ISiteStore store, CancellationToken cancel)
+    private static async Task<Results<Ok<TroughResponse>, Created<TroughResponse>, ProblemResult>> PutTrough(
+        string site, string trough, Body<TroughRequest> body, ISiteStore store, CancellationToken cancel)
     {
         if (NameInPath.Refuse("trough", trough) is { } refusal)
         {
@@ -52,7 +52,7 @@ internal static class TroughEndpoints
         bool isNew = await store.FindTrough(site, trough, cancel) is null;
         StoredTrough stored = TroughMapping.ToStored(site, trough, body.Value);
         await store.PutTrough(stored, cancel);
-        TroughAnswer answer = TroughMapping.ToAnswer(stored);
+        TroughResponse answer = TroughMapping.ToResponse(stored);
         return isNew ? TypedResults.Created($"/v1/sites/{site}/troughs/{trough}", answer) : TypedResults.Ok(answer);
     }
 }

@@ -7,21 +7,21 @@ namespace WitherAdvisor.Api.Troughs;
 /// <summary>A trough between request, domain and store.</summary>
 internal static class TroughMapping
 {
-    public static Trough ToDomain(TroughInput input) => new(
+    public static Trough ToDomain(TroughRequest input) => new(
         input.AreaM2,
         input.AirflowM3PerSPerM2 ?? Trough.UsualAirflowM3PerSM2,
         Percent.ToFraction(input.SlowestFanSharePercent) ?? 1,
         input.MostLoadKgPerM2 ?? Trough.UsualMostLoadKgPerM2);
 
-    public static StoredTrough ToStored(string siteId, string id, TroughInput input) =>
+    public static StoredTrough ToStored(string siteId, string id, TroughRequest input) =>
         new(siteId, id, input.Name, ToDomain(input));
 
-    public static TroughAnswer ToAnswer(StoredTrough stored) => new(stored.SiteId, stored.Id, ToInput(stored));
+    public static TroughResponse ToResponse(StoredTrough stored) => new(stored.SiteId, stored.Id, ToRequest(stored));
 
-    public static TroughInput ToInput(StoredTrough stored) => ToInput(stored.Name, stored.Trough);
+    public static TroughRequest ToRequest(StoredTrough stored) => ToRequest(stored.Name, stored.Trough);
 
     /// <summary>As a caller would state it inline, with every setting stated.</summary>
-    public static TroughInput ToInput(string name, Trough trough) => new()
+    public static TroughRequest ToRequest(string name, Trough trough) => new()
     {
         Name = name,
         AreaM2 = trough.AreaM2,

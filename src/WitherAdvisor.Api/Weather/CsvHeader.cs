@@ -7,7 +7,7 @@ internal static class CsvHeader
 {
     public const string Time = "time";
 
-    public static ObjectShape Columns { get; } = (ObjectShape)Shapes.Of(typeof(ReadingInput));
+    public static ObjectShape Columns { get; } = (ObjectShape)Shapes.Of(typeof(ReadingRequest));
 
     /// <summary>Each column with what is allowed in it, for people.</summary>
     public static IReadOnlyList<string> Explained { get; } = [.. Columns.Fields.Select(field => $"{field.Name}: {field.Shape.Allowed}")];

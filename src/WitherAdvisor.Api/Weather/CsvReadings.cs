@@ -8,7 +8,7 @@ using WitherAdvisor.Fields;
 namespace WitherAdvisor.Api.Weather;
 
 /// <summary>
-/// Readings as CSV: a header naming columns by the JSON names of <see cref="ReadingInput"/>, one reading a line,
+/// Readings as CSV: a header naming columns by the JSON names of <see cref="ReadingRequest"/>, one reading a line,
 /// an empty cell for what is unknown. Every cell is held to the same rules as in JSON; all rows are read, so that
 /// one answer names all that is wrong.
 /// </summary>

@@ -7,8 +7,8 @@ namespace WitherAdvisor.Api.Weather;
 /// <summary>The rows of readings as CSV: the good ones, and all that is wrong with the others by line and column.</summary>
 internal sealed class CsvRows(string[] header)
 {
-    private readonly List<ReadingInput> good = [];
-    private readonly List<RefusedRowAnswer> refused = [];
+    private readonly List<ReadingRequest> good = [];
+    private readonly List<RefusedRowResponse> refused = [];
     private readonly Dictionary<DateTimeOffset, int> lineOfTime = [];
 
     public int Count { get; private set; }
@@ -46,7 +46,7 @@ internal sealed class CsvRows(string[] header)
             return wrong;
         }
 
-        ReadingInput reading = row.Deserialize<ReadingInput>(JsonRules.Input)!;
+        ReadingRequest reading = row.Deserialize<ReadingRequest>(JsonRules.Request)!;
         wrong.AddRange(reading.CrossCheck());
         if (wrong.Count == 0 && lineOfTime.TryAdd(reading.Time, line))
         {

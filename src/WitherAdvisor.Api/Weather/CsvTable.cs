@@ -1,4 +1,4 @@
 namespace WitherAdvisor.Api.Weather;
 
 /// <summary>A CSV body as read: its good rows and the others.</summary>
-internal sealed record CsvTable(IReadOnlyList<ReadingInput> Good, IReadOnlyList<RefusedRowAnswer> Refused);
+internal sealed record CsvTable(IReadOnlyList<ReadingRequest> Good, IReadOnlyList<RefusedRowResponse> Refused);

@@ -12,7 +12,7 @@ internal static class InstrumentChecks
     /// <summary>Below it a bulb may carry ice, which reads otherwise.</summary>
     private const double LowestWetBulbC = 0;
 
-    public static IEnumerable<FieldError> Of(ReadingInput reading)
+    public static IEnumerable<FieldError> Of(ReadingRequest reading)
     {
         if (reading.Instrument is not { } instrument)
         {

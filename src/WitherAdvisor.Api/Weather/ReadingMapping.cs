@@ -6,7 +6,7 @@ namespace WitherAdvisor.Api.Weather;
 /// <summary>A reading between the request and the domain.</summary>
 internal static class ReadingMapping
 {
-    public static WeatherReading ToDomain(ReadingInput input) => new(
+    public static WeatherReading ToDomain(ReadingRequest input) => new(
         input.Time,
         input.DryBulbC,
         // What rounding put above the dry bulb is saturated air.
@@ -19,7 +19,7 @@ internal static class ReadingMapping
         input.ShortwaveWPerM2,
         input.Instrument);
 
-    public static ReadingInput ToInput(WeatherReading reading) => new()
+    public static ReadingRequest ToRequest(WeatherReading reading) => new()
     {
         Time = reading.Time,
         DryBulbC = reading.DryBulbC,

@@ -33,7 +33,7 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
-        builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Json, MediaTypeDoor.Csv], typeof(IReadOnlyList<ReadingInput>)));
+        builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Json, MediaTypeDoor.Csv], typeof(IReadOnlyList<ReadingRequest>)));
 
     private static Refusable<CsvTable> OfJson(byte[] utf8, KeptRows keep)
     {
@@ -42,7 +42,7 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
             return new(null, Problem.InvalidInput(FieldError.Of(KeepName, GoodRows, "all_or_none with a JSON body; good_rows is for CSV")));
         }
 
-        Refusable<IReadOnlyList<ReadingInput>> read = InputReader.Read<IReadOnlyList<ReadingInput>>(utf8);
+        Refusable<IReadOnlyList<ReadingRequest>> read = InputReader.Read<IReadOnlyList<ReadingRequest>>(utf8);
         if (read.Refusal is { } refusal)
         {
             return new(null, refusal);

@@ -5,7 +5,7 @@ namespace WitherAdvisor.Api.Weather;
 /// <summary>Two readings for one instant cannot both be right, so a list with such is refused.</summary>
 internal static class RepeatedTimes
 {
-    public static IEnumerable<FieldError> In(IReadOnlyList<ReadingInput> readings, string list)
+    public static IEnumerable<FieldError> In(IReadOnlyList<ReadingRequest> readings, string list)
     {
         Dictionary<DateTimeOffset, int> first = [];
         for (int index = 0; index < readings.Count; index++)

@@ -22,15 +22,15 @@ internal static class WeatherEndpoints
     }
 
     /// <summary>What callers gave of one kind over a stretch of time, and the best that all sources know of it with where each value is from, its holes and its age.</summary>
-    private static async Task<Results<Ok<WeatherAnswer>, ProblemResult>> GetWeather(
+    private static async Task<Results<Ok<WeatherResponse>, ProblemResult>> GetWeather(
         string site, Query<ReadingsQuery> query, ISiteStore sites, KeptWeather kept, TimeProvider clock, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is { } found
-            ? TypedResults.Ok(WeatherMapping.ToAnswer(
+            ? TypedResults.Ok(WeatherMapping.ToResponse(
                 await kept.Of(found, query.Value.From, query.Value.To, clock.NowInMilliseconds(), cancel), query.Value.Kind, new SiteClock(found.TimeZone)))
             : Problem.Unknown("site", site);
 
     /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none; of CSV the good rows alone, if the caller so chooses.</summary>
-    private static async Task<Results<Ok<SavedReadingsAnswer>, ProblemResult>> PostReadings(
+    private static async Task<Results<Ok<SavedReadingsResponse>, ProblemResult>> PostReadings(
         string site, Query<NewReadingsQuery> query, ReadingsBody body,
         WeatherEntry keeping, CancellationToken cancel)
     {
@@ -42,7 +42,7 @@ internal static class WeatherEndpoints
             return Problem.Unknown("site", site);
         }
 
-        return TypedResults.Ok(new SavedReadingsAnswer
+        return TypedResults.Ok(new SavedReadingsResponse
         {
             Received = table.Good.Count + table.Refused.Count,
             New = added,
@@ -52,13 +52,13 @@ internal static class WeatherEndpoints
     }
 
     /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>
-    private static async Task<Results<Ok<SavedRainTotalsAnswer>, ProblemResult>> PostRainTotals(
-        string site, Body<IReadOnlyList<RainTotalInput>> body,
+    private static async Task<Results<Ok<SavedRainTotalsResponse>, ProblemResult>> PostRainTotals(
+        string site, Body<IReadOnlyList<RainTotalRequest>> body,
         WeatherEntry keeping, CancellationToken cancel)
     {
         List<RainTotal> totals = [.. body.Value.Select(total => total.ToDomain())];
         return await keeping.Keep(site, totals, cancel)
-            ? TypedResults.Ok(new SavedRainTotalsAnswer { Received = totals.Count })
+            ? TypedResults.Ok(new SavedRainTotalsResponse { Received = totals.Count })
             : Problem.Unknown("site", site);
     }
 }

@@ -1,6 +1,6 @@
 namespace WitherAdvisor.Api.Weather;
 
-/// <summary>Whether a reading that a caller gives was taken or foretold.</summary>
+/// <summary>Whether a reading that a caller gives was taken or forecast.</summary>
 public enum WeatherKind
 {
     Observed,

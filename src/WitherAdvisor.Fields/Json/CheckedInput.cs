@@ -16,7 +16,7 @@ internal static class CheckedInput
             return null;
         }
 
-        T input = root.Deserialize<T>(JsonRules.Input)!;
+        T input = root.Deserialize<T>(JsonRules.Request)!;
         foreach (FieldError error in CrossChecks.Of(input, shape))
         {
             errors.Add(error);

@@ -11,10 +11,10 @@ internal static class JsonRules
     public const int DeepestNesting = 16;
 
     /// <summary>For answers: what is unknown is written as null.</summary>
-    public static JsonSerializerOptions Answer { get; } = Apply(new JsonSerializerOptions());
+    public static JsonSerializerOptions Response { get; } = Apply(new JsonSerializerOptions());
 
     /// <summary>For requests, read and kept: what was not given is left out.</summary>
-    public static JsonSerializerOptions Input { get; } = Apply(new JsonSerializerOptions
+    public static JsonSerializerOptions Request { get; } = Apply(new JsonSerializerOptions
     {
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     });

@@ -8,7 +8,7 @@ namespace WitherAdvisor.Loft.Advising;
 
 /// <summary>Makes advice that is kept with all that it was made of.</summary>
 public sealed class AdviceMaking(
-    ISiteStore sites, IBatchStore batches, InputGathering gathering, IAnswerWriter answers, TimeProvider clock)
+    ISiteStore sites, IBatchStore batches, InputGathering gathering, IResponseWriter answers, TimeProvider clock)
 {
     /// <summary>Advice from the newest weather; not yet kept.</summary>
     public async Task<MadeAdvice> Make(StoredSite site, StoredTrough trough, StoredBatch batch, CancellationToken cancel)

@@ -16,9 +16,9 @@ internal sealed record SetNumber(
     /// <summary>All but what holds by definition.</summary>
     public static IReadOnlyList<SetNumber> Values { get; } =
     [
-        Value("leaf_area_dry_m2_per_kg", nameof(WitherCoefficients.LeafAreaM2PerKgDry)),
-        Value("boundary_conductance_mm_per_s", nameof(WitherCoefficients.BoundaryConductanceMPerS), MmPerM),
-        Value("skin_conductance_mm_per_s", nameof(WitherCoefficients.SkinConductanceMPerS), MmPerM),
+        Value("leaf_area_dry_m2_per_kg", nameof(WitherCoefficients.SpecificLeafAreaM2PerKgDry)),
+        Value("boundary_conductance_mm_per_s", nameof(WitherCoefficients.BoundaryLayerConductanceMPerS), MmPerM),
+        Value("skin_conductance_mm_per_s", nameof(WitherCoefficients.CuticularConductanceMPerS), MmPerM),
         Value("equilibrium_moisture_kg_per_kg", nameof(WitherCoefficients.EquilibriumMoistureDryBasis)),
         Value("surface_capacity_kg_per_kg", nameof(WitherCoefficients.SurfaceCapacityKgPerKg)),
         Value("turn_blend_percent", nameof(WitherCoefficients.TurnBlend), Percent),
@@ -32,8 +32,8 @@ internal sealed record SetNumber(
     /// <summary>How far the truth may lie from them.</summary>
     public static IReadOnlyList<SetNumber> Spreads { get; } =
     [
-        Spread("skin_conductance_fraction", 1, all => all.SkinConductance, (all, value) => all with { SkinConductance = value }),
-        Spread("boundary_conductance_fraction", 1, all => all.BoundaryConductance, (all, value) => all with { BoundaryConductance = value }),
+        Spread("skin_conductance_fraction", 1, all => all.CuticularConductance, (all, value) => all with { CuticularConductance = value }),
+        Spread("boundary_conductance_fraction", 1, all => all.BoundaryLayerConductance, (all, value) => all with { BoundaryLayerConductance = value }),
         Spread("surface_capacity_fraction", 1, all => all.SurfaceCapacity, (all, value) => all with { SurfaceCapacity = value }),
         Spread("surface_retention_fraction", 1, all => all.SurfaceRetention, (all, value) => all with { SurfaceRetention = value }),
         Spread("drought_moisture_points", Percent, all => all.DroughtMoistureWetBasis, (all, value) => all with { DroughtMoistureWetBasis = value }),

@@ -37,7 +37,7 @@ public sealed class DueSites(TimeSpan every)
     private static DateTimeOffset Again(FeedAnswer.Refused why, DateTimeOffset begunAt)
     {
         DateTimeOffset soonest = begunAt + AfterRefusal;
-        return why.ComeAgainAt > soonest ? why.ComeAgainAt.Value : soonest;
+        return why.RetryAfter > soonest ? why.RetryAfter.Value : soonest;
     }
 
     /// <summary>Up to a tenth sooner, each site at its own pace, so that sites that began together do not stay together.</summary>

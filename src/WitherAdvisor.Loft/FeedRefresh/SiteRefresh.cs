@@ -38,7 +38,7 @@ public sealed class SiteRefresh(
         FeedFetch? lastGood = await log.LastGood(site.Id, feed.Name, stopping);
         FeedSpan span = RefreshSpan.Since(lastGood?.NewestAnalysed, feed.PastDays, clock.GetUtcNow());
         // A feed that wants to be left in peace is not asked: it only says once more what it said.
-        bool isAsked = feed.Health.ComeAgainAt is null;
+        bool isAsked = feed.Health.RetryAfter is null;
         FeedAnswer answer = await feed.Fetch(
             new(site.Id, site.Site.LatitudeDeg, site.Site.LongitudeDeg, site.Site.ElevationM, span), stopping);
         if (await sites.FindSite(site.Id, stopping) is { } now && !site.IsWhere(now))
@@ -60,15 +60,15 @@ public sealed class SiteRefresh(
         AllowedReadings allowed = new(series.Readings);
         List<WeatherReading> all = [.. allowed.Readings];
         List<WeatherReading> analysed = all.FindAll(reading => from.KindOf(reading.Time) == FeedHourKind.Analysis);
-        List<WeatherReading> foretold = all.FindAll(reading => from.KindOf(reading.Time) != FeedHourKind.Analysis);
+        List<WeatherReading> forecast = all.FindAll(reading => from.KindOf(reading.Time) != FeedHourKind.Analysis);
         List<FeedNote> notes = [.. series.Notes, .. allowed.Notes];
         // An answer out of a cache on the way is as old as it says, and must not replace a newer one.
-        await weather.SaveFromFeed(site, from.FeedName, analysed, foretold, from.AsOf, cancel);
+        await weather.SaveFromFeed(site, from.FeedName, analysed, forecast, from.AsOf, cancel);
         await log.Add(new(
             site, from.FeedName, from.FetchedAt, Refusal: null, all.Count, analysed.LastOrDefault()?.Time,
             new(from.CellLatitudeDeg, from.CellLongitudeDeg, from.CellElevationM), notes), cancel);
         return new RefreshOutcome.Taken(
-            analysed.Count, foretold.Count, all.FirstOrDefault()?.Time, all.LastOrDefault()?.Time, notes, from);
+            analysed.Count, forecast.Count, all.FirstOrDefault()?.Time, all.LastOrDefault()?.Time, notes, from);
     }
 
     private async Task<RefreshOutcome> Keep(

@@ -22,7 +22,7 @@ internal sealed class LogCells(string[] header, Func<string, string, DateTimeOff
 
         JsonElement row = TextFields.ToJson(LogColumn.Shape, Known(cells));
         LogColumn.Shape.Check(row, "", errors);
-        return errors.Count > 0 ? null : row.Deserialize<LogRow>(JsonRules.Input);
+        return errors.Count > 0 ? null : row.Deserialize<LogRow>(JsonRules.Request);
     }
 
     /// <summary>Columns in which this row says anything.</summary>

@@ -7,7 +7,7 @@ namespace WitherAdvisor.Recalibration.Comparison;
 /// <summary>What the outcomes leave open, as an advice takes it.</summary>
 /// <remarks>
 /// An advice draws each coefficient on its own, but outcomes tell their joint effect better than each of them: half again as
-/// much skin with less air dries as before. All spreads are shrunk by one factor, so that drawn apart they give the ready
+/// much cuticle with less air dries as before. All spreads are shrunk by one factor, so that drawn apart they give the ready
 /// time the spread that they have together. The site's set stands for leaf of any group, so how far groups part is in its spreads.
 /// </remarks>
 internal static class LearnedSpreads
@@ -40,8 +40,8 @@ internal static class LearnedSpreads
         double stress = occasions.Average(one => one.Wither.Features.WaterStress);
         return prior.Spreads with
         {
-            SkinConductance = Both(Of(FittedCoefficient.Skin), learned.SpreadOfGroups(0)),
-            BoundaryConductance = Of(FittedCoefficient.Film),
+            CuticularConductance = Both(Of(FittedCoefficient.Cuticle), learned.SpreadOfGroups(0)),
+            BoundaryLayerConductance = Of(FittedCoefficient.Film),
             SurfaceCapacity = Of(FittedCoefficient.SurfaceCapacity),
             TurnBlend = learned.Deviation(FittedCoefficient.TurnBlend),
             Airflow = Of(FittedCoefficient.Airflow),
@@ -54,7 +54,7 @@ internal static class LearnedSpreads
     /// <summary>Those of one group's set: its own leaf is no longer spread about the site's, but it is less well known.</summary>
     public static CoefficientSpreads OfGroup(SiteLearned learned, int group, CoefficientSpreads site) => site with
     {
-        SkinConductance = Math.Max(learned.Offset(group, 0).Deviation, Least),
+        CuticularConductance = Math.Max(learned.Offset(group, 0).Deviation, Least),
         DroughtMoistureWetBasis = Math.Max(learned.Offset(group, 1).Deviation, LeastMoisture),
     };
 

@@ -7,5 +7,5 @@ namespace WitherAdvisor.Recalibration.Comparison;
 /// <param name="Moisture">At unloading, wet basis.</param>
 internal readonly record struct Prediction(double? Hours, double? Moisture)
 {
-    public static Prediction By(SetOnTrial set, Occasion occasion) => new(set.ReadyHour(occasion), set.FinalMoisture(occasion));
+    public static Prediction By(ValidatedSet set, Occasion occasion) => new(set.ReadyHour(occasion), set.FinalMoisture(occasion));
 }

@@ -32,8 +32,8 @@ internal static class BedAnswer
             occasion.Saturation,
             unlearned with
             {
-                SkinConductanceMPerS = Math.Exp(inputs[BedInput.Skin]),
-                BoundaryConductanceMPerS = Math.Exp(inputs[BedInput.Film]),
+                CuticularConductanceMPerS = Math.Exp(inputs[BedInput.Cuticle]),
+                BoundaryLayerConductanceMPerS = Math.Exp(inputs[BedInput.Film]),
                 SurfaceCapacityKgPerKg = Math.Exp(inputs[BedInput.SurfaceCapacity]),
                 TurnBlend = inputs[BedInput.TurnBlend],
             },

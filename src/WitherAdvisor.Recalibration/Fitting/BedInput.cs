@@ -16,7 +16,7 @@ internal static class BedInput
     public const int AirK = 2;
 
     /// <summary>Logarithm of g_0.</summary>
-    public const int Skin = 3;
+    public const int Cuticle = 3;
 
     /// <summary>Logarithm of g_b.</summary>
     public const int Film = 4;
@@ -41,14 +41,14 @@ internal static class BedInput
     /// </summary>
     public static ReadOnlySpan<double> Steps => [1e-3, 2e-3, 0.05, 5e-3, 5e-3, 0.1, 1e-2, 5e-3];
 
-    /// <summary>Fills them in for leaf and coefficients; the logarithm by which its skin parts from those.</summary>
-    public static void Fill(Span<double> inputs, LeafState leaf, WitherCoefficients set, double skinOffset)
+    /// <summary>Fills them in for leaf and coefficients; the logarithm by which its cuticle parts from those.</summary>
+    public static void Fill(Span<double> inputs, LeafState leaf, WitherCoefficients set, double cuticularOffset)
     {
         inputs[Tissue] = leaf.TissueMoistureWetBasis;
         inputs[Surface] = leaf.SurfaceWaterKgPerKg;
         inputs[AirK] = 0;
-        inputs[Skin] = Math.Log(set.SkinConductanceMPerS) + skinOffset;
-        inputs[Film] = Math.Log(set.BoundaryConductanceMPerS);
+        inputs[Cuticle] = Math.Log(set.CuticularConductanceMPerS) + cuticularOffset;
+        inputs[Film] = Math.Log(set.BoundaryLayerConductanceMPerS);
         inputs[SurfaceCapacity] = Math.Log(set.SurfaceCapacityKgPerKg);
         inputs[TurnBlend] = set.TurnBlend;
         inputs[Airflow] = Math.Log(set.AirflowFactor);

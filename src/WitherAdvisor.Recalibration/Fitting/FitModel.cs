@@ -26,7 +26,7 @@ internal sealed class FitModel(RecalibrationSettings settings, LeafGroup[] group
     /// <summary>Prior standard deviation of a coordinate.</summary>
     public double Spread(int at) => at < FittedCoefficient.Count
         ? site[at].Spread
-        : (at - FittedCoefficient.Count) % PerGroup == 0 ? settings.Groups.SkinConductance : settings.Groups.MoistureWetBasis;
+        : (at - FittedCoefficient.Count) % PerGroup == 0 ? settings.Groups.CuticularConductance : settings.Groups.MoistureWetBasis;
 
     /// <summary>Place of a group's first coordinate.</summary>
     public static int PlaceOf(int group) => FittedCoefficient.Count + PerGroup * group;

@@ -30,5 +30,5 @@ internal sealed class FitPoint
 
     public double GroupMoisture(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group) + 1];
 
-    public double GroupSkin(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group)];
+    public double GroupCuticle(int group) => group < 0 ? 0 : Coordinates[FitModel.PlaceOf(group)];
 }

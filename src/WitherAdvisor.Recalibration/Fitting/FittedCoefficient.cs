@@ -9,7 +9,7 @@ namespace WitherAdvisor.Recalibration.Fitting;
 /// <param name="IsLogarithmic">Whether the coordinate is near a logarithm.</param>
 internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordinate Coordinate, double Spread, bool IsLogarithmic)
 {
-    public const int Skin = 0;
+    public const int Cuticle = 0;
     public const int Film = 1;
     public const int SurfaceCapacity = 2;
     public const int TurnBlend = 3;
@@ -27,8 +27,8 @@ internal sealed record FittedCoefficient(Coefficient Coefficient, BoundedCoordin
         CoefficientSpreads s = prior.Spreads;
         return
         [
-            Of(nameof(WitherCoefficients.SkinConductanceMPerS), s.SkinConductance, true),
-            Of(nameof(WitherCoefficients.BoundaryConductanceMPerS), s.BoundaryConductance, true),
+            Of(nameof(WitherCoefficients.CuticularConductanceMPerS), s.CuticularConductance, true),
+            Of(nameof(WitherCoefficients.BoundaryLayerConductanceMPerS), s.BoundaryLayerConductance, true),
             Of(nameof(WitherCoefficients.SurfaceCapacityKgPerKg), s.SurfaceCapacity, true),
             Of(nameof(WitherCoefficients.TurnBlend), s.TurnBlend, false),
             Of(nameof(WitherCoefficients.AirflowFactor), s.Airflow, true),

@@ -11,7 +11,7 @@ namespace WitherAdvisor.Recalibration.Fitting;
 /// Errors in variables: C = R + B·V·Bᵀ with R the measurements' variances, V those of the batch's own moisture, surface water
 /// and air, B how the answers change with them; residuals and slopes are multiplied by the inverse of C's Cholesky factor.
 /// Answers and slopes are taken at the batch's own most likely leaf and air, found anew each time from the residuals of the
-/// time before (Lindstrom and Bates 1990): about the mean leaf instead, a point of moisture either way would make every skin
+/// time before (Lindstrom and Bates 1990): about the mean leaf instead, a point of moisture either way would make every cuticle
 /// seem 4 % thicker.
 /// </remarks>
 internal sealed class OccasionTerms
@@ -66,7 +66,7 @@ internal sealed class OccasionTerms
     public void Linearise(FitPoint point, bool holdBedSlopes = false)
     {
         ownNext.CopyTo(own, 0);
-        LeafTold leaf = Answer(point);
+        PredictedLeaf leaf = Answer(point);
         (ownDeviations[BedInput.Tissue], ownDeviations[BedInput.Surface], ownDeviations[BedInput.AirK]) =
             (leaf.TissueError, leaf.SurfaceError, occasion.AirErrorK);
         if (!holdBedSlopes)
@@ -89,14 +89,14 @@ internal sealed class OccasionTerms
         return SumOfSquares(moved);
     }
 
-    private LeafTold Answer(FitPoint point)
+    private PredictedLeaf Answer(FitPoint point)
     {
-        LeafTold told = LeafTold.Of(occasion, point.Site, point.GroupMoisture(occasion.Group));
-        LeafTold leaf = told with { TissueShift = own[BedInput.Tissue], SurfaceShift = own[BedInput.Surface] };
+        PredictedLeaf told = PredictedLeaf.Of(occasion, point.Site, point.GroupMoisture(occasion.Group));
+        PredictedLeaf leaf = told with { TissueShift = own[BedInput.Tissue], SurfaceShift = own[BedInput.Surface] };
         LeafState best = leaf.Best;
         own[BedInput.Tissue] = best.TissueMoistureWetBasis - leaf.Tissue;
         own[BedInput.Surface] = best.SurfaceWaterKgPerKg - leaf.Surface;
-        BedInput.Fill(inputs, best, point.Site, point.GroupSkin(occasion.Group));
+        BedInput.Fill(inputs, best, point.Site, point.GroupCuticle(occasion.Group));
         inputs[BedInput.AirK] = own[BedInput.AirK];
         BedAnswer.Predict(occasion, inputs, point.Site, BedAnswer.Fine, answers);
         for (int i = occasion.OfBed; i < Count; i++)
@@ -170,19 +170,19 @@ internal sealed class OccasionTerms
         {
             Span<double> slopes = Slopes.AsSpan(i * Columns, Columns);
             ReadOnlySpan<double> by = byInput.AsSpan(i * BedInput.Count, BedInput.Count);
-            slopes[FittedCoefficient.Skin] = by[BedInput.Skin];
+            slopes[FittedCoefficient.Cuticle] = by[BedInput.Cuticle];
             slopes[FittedCoefficient.Film] = by[BedInput.Film];
             slopes[FittedCoefficient.SurfaceCapacity] = by[BedInput.SurfaceCapacity];
             slopes[FittedCoefficient.TurnBlend] = by[BedInput.TurnBlend];
             slopes[FittedCoefficient.Airflow] = by[BedInput.Airflow];
-            slopes[FittedCoefficient.Count] = occasion.Group < 0 ? 0 : by[BedInput.Skin];
+            slopes[FittedCoefficient.Count] = occasion.Group < 0 ? 0 : by[BedInput.Cuticle];
             slopes[FittedCoefficient.Count + 1] = occasion.Group < 0 ? 0 : by[BedInput.Tissue];
         }
 
-        (double tissue, double surface, _, _) = LeafTold.ByWeather(occasion, point.Site);
+        (double tissue, double surface, _, _) = PredictedLeaf.ByWeather(occasion, point.Site);
         for (int k = 0; k < FitPoint.OfLeaf.Length; k++)
         {
-            (double tissueMoved, double surfaceMoved, _, _) = LeafTold.ByWeather(occasion, point.MovedForLeaf[k]);
+            (double tissueMoved, double surfaceMoved, _, _) = PredictedLeaf.ByWeather(occasion, point.MovedForLeaf[k]);
             double tissueSlope = (tissueMoved - tissue) / FitPoint.LeafStep;
             double surfaceSlope = (surfaceMoved - surface) / FitPoint.LeafStep;
             for (int i = 0; i < Count; i++)

@@ -135,7 +135,7 @@ internal sealed class SiteLearned
     /// <summary>Which of a group's offsets moves a coefficient; below 0 for none.</summary>
     private static int PlaceIn(int at) => at switch
     {
-        FittedCoefficient.Skin => 0,
+        FittedCoefficient.Cuticle => 0,
         FittedCoefficient.DroughtMoisture => 1,
         _ => -1,
     };

@@ -1,5 +1,5 @@
 using WitherAdvisor.Coefficients;
-using WitherAdvisor.Recalibration.Asking;
+using WitherAdvisor.Recalibration.NextMeasurements;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.Recalibration.Report;
@@ -32,10 +32,10 @@ public static class SiteRecalibration
     {
         settings ??= new();
         cancellation.ThrowIfCancellationRequested();
-        Gathered gathered = Gathered.Of(outcomes, settings.Errors);
-        var model = new FitModel(settings, gathered.Groups);
+        UsableOutcomes usable = UsableOutcomes.Of(outcomes, settings.Errors);
+        var model = new FitModel(settings, usable.Groups);
         var fit = new PosteriorFit(model, settings, cancellation);
-        IReadOnlyList<Occasion> occasions = gathered.Occasions;
+        IReadOnlyList<Occasion> occasions = usable.Occasions;
         bool enough = occasions.Count >= settings.FewestOutcomes;
         Posterior posterior = enough
             ? fit.Run(occasions, step => Tell(progress, FittedAt * step / (step + 3.0), "fitting"))
@@ -44,24 +44,24 @@ public static class SiteRecalibration
 
         var parallel = new ParallelOptions { MaxDegreeOfParallelism = Math.Max(settings.Workers, 1), CancellationToken = cancellation };
         HoldOut? holdOut = null;
-        if (HeldOutTrial.Fitted(occasions.Count, settings) is { } fitted)
+        if (HoldOutValidation.Fitted(occasions.Count, settings) is { } fitted)
         {
             Occasion[] earlier = [.. occasions.Take(fitted)];
             Posterior ofEarlier = fit.Run(
                 earlier, step => Tell(progress, FittedAt + (HeldOutFittedAt - FittedAt) * step / (step + 3.0), "fitting_the_earlier"));
-            holdOut = HeldOutTrial.Run(occasions, new(ofEarlier, earlier), fitted, settings.Prior, current, parallel);
+            holdOut = HoldOutValidation.Run(occasions, new(ofEarlier, earlier), fitted, settings.Prior, current, parallel);
         }
 
         Tell(progress, HeldOutFittedAt, "reporting");
-        var asking = new NextQuestions(learned, occasions, settings);
+        var valueOfInformation = new ValueOfInformation(learned, occasions, settings);
         WitherCoefficients proposed = enough
             ? learned.Set(settings.Prior) with
             {
                 SetName = settings.ProposedName,
-                Spreads = LearnedSpreads.Of(learned, occasions, asking.ReadyGradients, settings.Prior),
+                Spreads = LearnedSpreads.Of(learned, occasions, valueOfInformation.ReadyGradients, settings.Prior),
             }
             : settings.Prior with { SetName = settings.ProposedName };
-        RecalibrationReport report = ReportWriter.Write(gathered, learned, proposed, current, settings, holdOut, asking, parallel);
+        RecalibrationReport report = ReportWriter.Write(usable, learned, proposed, current, settings, holdOut, valueOfInformation, parallel);
         Tell(progress, 1, "done");
         return new(proposed, report);
     }

@@ -10,7 +10,7 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="Low90">The true value lies above this with a chance of 95 in 100.</param>
 /// <param name="High90">And below this.</param>
 /// <param name="VarianceRemoved">Share of the prior variance that the outcomes removed, 0 to 1.</param>
-/// <param name="Told">Whether that is enough to tell it.</param>
+/// <param name="Identifiability">Whether that is enough to tell it.</param>
 public sealed record CoefficientLearning(
     string Name,
     string Symbol,
@@ -21,4 +21,4 @@ public sealed record CoefficientLearning(
     double Low90,
     double High90,
     double VarianceRemoved,
-    HowWellTold Told);
+    Identifiability Identifiability);

@@ -8,5 +8,5 @@ namespace WitherAdvisor.Recalibration.Report;
 public sealed record Drift(double PerYear, double Low90, double High90, int Months)
 {
     /// <summary>Whether it is more than chance may bring.</summary>
-    public bool CanBeTold => Low90 > 0 || High90 < 0;
+    public bool IsSignificant => Low90 > 0 || High90 < 0;
 }

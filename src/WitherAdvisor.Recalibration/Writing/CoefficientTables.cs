@@ -8,7 +8,7 @@ namespace WitherAdvisor.Recalibration.Writing;
 /// <summary>What was learned of each coefficient, each pair and each group.</summary>
 internal static class CoefficientTables
 {
-    /// <summary>Pairs more alike than this are told.</summary>
+    /// <summary>Pairs more alike than this are identifiability.</summary>
     private const double HighCorrelation = 0.7;
 
     public static IReadOnlyList<CoefficientLearning> Coefficients(
@@ -32,13 +32,13 @@ internal static class CoefficientTables
         [
             .. learned.Posterior.Model.Groups.Select((group, place) =>
             {
-                (double skin, double skinDeviation) = learned.Offset(place, 0);
+                (double cuticle, double cuticularDeviation) = learned.Offset(place, 0);
                 (double moisture, double moistureDeviation) = learned.Offset(place, 1);
-                double skin90 = SiteLearned.Of90 * skinDeviation;
+                double cuticular90 = SiteLearned.Of90 * cuticularDeviation;
                 double moisture90 = SiteLearned.Of90 * moistureDeviation;
                 return new GroupCalibration(
                     group.Cultivar, group.Standard, byGroup[place].Count(), LearnedSets.OfGroup(learned, place, proposed),
-                    Math.Exp(skin), Math.Exp(skin - skin90), Math.Exp(skin + skin90),
+                    Math.Exp(cuticle), Math.Exp(cuticle - cuticular90), Math.Exp(cuticle + cuticular90),
                     moisture, moisture - moisture90, moisture + moisture90);
             }),
         ];
@@ -49,9 +49,9 @@ internal static class CoefficientTables
     {
         Coefficient coefficient = learned.Fitted(at).Coefficient;
         double removed = Math.Clamp(1 - learned.Covariance[at, at] / learned.PriorVariance(at), 0, 1);
-        HowWellTold told = removed >= 0.75 ? HowWellTold.Told : removed >= 0.25 ? HowWellTold.Partly : HowWellTold.NotTold;
+        Identifiability identifiability = removed >= 0.75 ? Identifiability.Identified : removed >= 0.25 ? Identifiability.Partly : Identifiability.NotIdentified;
         return new(
             coefficient.Name, coefficient.Symbol, coefficient.Unit, coefficient.Of(prior), coefficient.Of(current), coefficient.Of(proposed),
-            learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, told);
+            learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, identifiability);
     }
 }

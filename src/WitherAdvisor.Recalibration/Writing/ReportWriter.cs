@@ -1,5 +1,5 @@
 using WitherAdvisor.Coefficients;
-using WitherAdvisor.Recalibration.Asking;
+using WitherAdvisor.Recalibration.NextMeasurements;
 using WitherAdvisor.Recalibration.Comparison;
 using WitherAdvisor.Recalibration.Fitting;
 using WitherAdvisor.Recalibration.Report;
@@ -13,34 +13,34 @@ internal static class ReportWriter
     private const double Doubtful = 0.5;
 
     public static RecalibrationReport Write(
-        Gathered gathered,
+        UsableOutcomes usable,
         SiteLearned learned,
         WitherCoefficients proposed,
         WitherCoefficients current,
         RecalibrationSettings settings,
         HoldOut? holdOut,
-        NextQuestions asking,
+        ValueOfInformation valueOfInformation,
         ParallelOptions parallel)
     {
         Posterior posterior = learned.Posterior;
         OutcomeResidual[] residuals = ResidualTables.Points(
-            gathered.Occasions, posterior.Sound, new(proposed, []), new(current, []), parallel);
+            usable.Occasions, posterior.Sound, new(proposed, []), new(current, []), parallel);
         return new(
-            gathered.Occasions.Count,
-            gathered.LeftOut,
+            usable.Occasions.Count,
+            usable.LeftOut,
             [
                 .. residuals.Where(one => one.ChanceSound < Doubtful).Select(one => new DoubtfulOutcome(one.Id, one.ChanceSound))
                     .OrderBy(one => one.ChanceSound).ThenBy(one => one.Id, StringComparer.Ordinal),
             ],
             CoefficientTables.Coefficients(learned, proposed, current, settings.Prior),
             CoefficientTables.Correlations(learned),
-            CoefficientTables.Groups(learned, gathered.Occasions, proposed),
+            CoefficientTables.Groups(learned, usable.Occasions, proposed),
             holdOut,
-            Verdict.Of(gathered.Occasions.Count, settings.FewestOutcomes, holdOut),
+            Verdict.Of(usable.Occasions.Count, settings.FewestOutcomes, holdOut),
             residuals,
             ResidualTables.Summaries(residuals),
             ResidualTables.Drift(residuals),
-            asking.Sorted(),
+            valueOfInformation.Sorted(),
             Math.Sqrt(posterior.Scale),
             posterior.Iterations,
             posterior.Converged);

@@ -14,7 +14,7 @@ internal static class ResidualTables
     private const int FewestStretches = 6;
 
     public static OutcomeResidual[] Points(
-        IReadOnlyList<Occasion> occasions, double[] sound, SetOnTrial proposed, SetOnTrial current, ParallelOptions parallel)
+        IReadOnlyList<Occasion> occasions, double[] sound, ValidatedSet proposed, ValidatedSet current, ParallelOptions parallel)
     {
         var points = new OutcomeResidual[occasions.Count];
         Parallel.For(0, points.Length, parallel, i =>
@@ -24,7 +24,7 @@ internal static class ResidualTables
             Prediction before = Prediction.By(current, occasions[i]);
             points[i] = new(
                 wither.Id, wither.LoadedAt, wither.Spell, wither.Cultivar, wither.HoursOnTrough, after.Hours, before.Hours,
-                SetOnTrial.Found(occasions[i], ObservationKind.FinalMoisture), after.Moisture, before.Moisture, sound[i]);
+                ValidatedSet.Found(occasions[i], ObservationKind.FinalMoisture), after.Moisture, before.Moisture, sound[i]);
         });
         return points;
     }

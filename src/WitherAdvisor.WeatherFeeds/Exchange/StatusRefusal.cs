@@ -14,7 +14,7 @@ internal static class StatusRefusal
     /// <param name="now">When it came.</param>
     public static Refused Of(HttpResponseMessage response, string? reason, string? key, DateTimeOffset now)
     {
-        DateTimeOffset? byHeader = ComeAgain.ByHeader(response.Headers.RetryAfter, now);
+        DateTimeOffset? byHeader = RetryAfterTime.ByHeader(response.Headers.RetryAfter, now);
         string? said = reason is null ? null : FeedText.Clean(reason, key);
         int status = (int)response.StatusCode;
         return response.StatusCode switch
@@ -25,7 +25,7 @@ internal static class StatusRefusal
             HttpStatusCode.NotFound =>
                 new(RefusalReason.NotFound, new FeedFault.NoSuchPage(said)),
             HttpStatusCode.TooManyRequests => new(RefusalReason.TooManyRequests,
-                new FeedFault.LimitUsedUp(said), byHeader ?? ComeAgain.ByWords(reason, now)),
+                new FeedFault.LimitUsedUp(said), byHeader ?? RetryAfterTime.ByWords(reason, now)),
             HttpStatusCode.RequestTimeout or (>= HttpStatusCode.InternalServerError and < (HttpStatusCode)600) =>
                 new(RefusalReason.ServerFault, new FeedFault.FeedFailed(status, said), byHeader),
             >= HttpStatusCode.MultipleChoices and < HttpStatusCode.BadRequest => new(RefusalReason.Redirected,

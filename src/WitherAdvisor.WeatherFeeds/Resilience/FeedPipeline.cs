@@ -46,7 +46,7 @@ internal static class FeedPipeline
             Delay = options.RetryPause,
             UseJitter = true,
             ShouldHandle = args => ValueTask.FromResult(
-                Worth.AnotherTry(args.Outcome, args.AttemptNumber, FetchProgress.Of(args.Context).Deadline)),
+                RetryPolicy.AllowsAnotherTry(args.Outcome, args.AttemptNumber, FetchProgress.Of(args.Context).Deadline)),
             DelayGenerator = args => ValueTask.FromResult(Pause(args.Outcome, clock)),
         });
 
@@ -57,13 +57,13 @@ internal static class FeedPipeline
         SamplingDuration = options.BreakerWindow,
         BreakDuration = options.BreakerRest,
         StateProvider = state,
-        ShouldHandle = args => ValueTask.FromResult(Worth.CountsAsFailure(args.Outcome)),
+        ShouldHandle = args => ValueTask.FromResult(RetryPolicy.CountsAsFailure(args.Outcome)),
     };
 
     // Null leaves the pause to the jittered back-off.
     private static TimeSpan? Pause(Outcome<FeedAnswer> outcome, TimeProvider clock)
     {
-        TimeSpan? wait = (outcome.Result as Refused)?.ComeAgainAt - clock.GetUtcNow();
+        TimeSpan? wait = (outcome.Result as Refused)?.RetryAfter - clock.GetUtcNow();
         return wait > TimeSpan.Zero ? wait : null;
     }
 }

@@ -7,13 +7,13 @@ namespace WitherAdvisor.Words.Learning;
 public static class LearnedWording
 {
     public static string Sentence(Wordbook words, CoefficientLearning learned) =>
-        Sentence(words, learned.Name, learned.Before, learned.After, learned.Told);
+        Sentence(words, learned.Name, learned.Before, learned.After, learned.Identifiability);
 
     /// <summary>Of a coefficient in the model's own unit.</summary>
-    public static string Sentence(Wordbook words, string coefficient, double before, double after, HowWellTold told) => told switch
+    public static string Sentence(Wordbook words, string coefficient, double before, double after, Identifiability told) => told switch
     {
-        HowWellTold.NotTold => words.Say("learning.not_told", ("subject", Subject(words, coefficient))),
-        HowWellTold.Partly => words.Say("learning.partly", ("change", Change(words, coefficient, before, after))),
+        Identifiability.NotIdentified => words.Say("learning.not_identified", ("subject", Subject(words, coefficient))),
+        Identifiability.Partly => words.Say("learning.partly", ("change", Change(words, coefficient, before, after))),
         _ => Change(words, coefficient, before, after),
     };
 
@@ -38,8 +38,8 @@ public static class LearnedWording
 
     private static string Code(string coefficient) => coefficient switch
     {
-        nameof(WitherCoefficients.SkinConductanceMPerS) => "skin_conductance",
-        nameof(WitherCoefficients.BoundaryConductanceMPerS) => "boundary_conductance",
+        nameof(WitherCoefficients.CuticularConductanceMPerS) => "cuticular_conductance",
+        nameof(WitherCoefficients.BoundaryLayerConductanceMPerS) => "boundary_layer_conductance",
         nameof(WitherCoefficients.SurfaceCapacityKgPerKg) => "surface_capacity",
         nameof(WitherCoefficients.TurnBlend) => "turn_blend",
         nameof(WitherCoefficients.AirflowFactor) => "airflow",

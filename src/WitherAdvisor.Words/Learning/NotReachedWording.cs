@@ -4,5 +4,5 @@ namespace WitherAdvisor.Words.Learning;
 public static class NotReachedWording
 {
     /// <summary>For so many hours the air is looked at.</summary>
-    public static string Sentence(Wordbook words, int withinHours) => words.Say("sensitivity_bar.not_reached_within", ("hours", withinHours));
+    public static string Sentence(Wordbook words, int withinHours) => words.Say("input_sensitivity.not_reached_within", ("hours", withinHours));
 }

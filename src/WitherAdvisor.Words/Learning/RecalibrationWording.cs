@@ -21,7 +21,7 @@ public static class RecalibrationWording
 
     public static string Drift(Wordbook words, Drift drift) => drift switch
     {
-        { CanBeTold: false } => words["learning.drift.none"],
+        { IsSignificant: false } => words["learning.drift.none"],
         { PerYear: > 0 } => words.Say("learning.drift.sooner", ("share", $"{drift.PerYear:0.0%}")),
         _ => words.Say("learning.drift.later", ("share", $"{Math.Abs(drift.PerYear):0.0%}")),
     };

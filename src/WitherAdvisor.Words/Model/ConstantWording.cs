@@ -60,7 +60,7 @@ public static class ConstantWording
         "cost_of_turn" => "Cost of a turn",
         "cases" => "Cases that the plan is run over",
         "held_air" => "Held hygrometric difference, missed: as K of plenum dry bulb, mean of a night (standard deviation)",
-        "foretold_night" => "The night's air in hours without heat, where it is foretold (standard deviation)",
+        "forecast_night" => "The night's air in hours without heat, where it is forecast (standard deviation)",
         "unknown_night" => "The same where the day before is taken for it (standard deviation)",
         "weighed_surface_water" => "Water on the leaf, weighed (standard deviation)",
         "unknown_surface_water" => "Water on the leaf, where nothing tells of it (standard deviation)",
@@ -68,8 +68,8 @@ public static class ConstantWording
         "oven_moisture" => "Moisture in the leaf, oven-dried, wet basis (standard deviation)",
         "field_moisture" => "Moisture in the leaf, one field and another, wet basis (standard deviation)",
         "loss_on_the_way_share" => "Loss between plucking and trough, as a share of it (standard deviation)",
-        "misjudged_weight" => "Green weight misjudged, in the pictures only",
-        "misjudged_time" => "Plucking or loading misjudged, in the pictures only",
+        "input_error_weight" => "Green weight misjudged, in the pictures only",
+        "input_error_time" => "Plucking or loading misjudged, in the pictures only",
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No words for this constant."),
     };
 }

@@ -24,7 +24,7 @@ public static class EquationWording
         "surface_water" => "Water on plucked leaf, kg/kg",
         "deficit" => "What the air in a layer can take up, Pa",
         "wet_fraction" => "Wet share of the leaf",
-        "skin" => "Conductance of the leaf's skin, m/s: falls as the leaf dries",
+        "cuticle" => "Conductance of the leaf's cuticle, m/s: falls as the leaf dries",
         "film" => "What the air film would pass, times (s + γ)",
         "surface_drying" => "Water off the leaf, kg per kg dry and second",
         "tissue_drying" => "Water out of the leaf, kg per kg dry and second",

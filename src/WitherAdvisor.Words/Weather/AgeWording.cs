@@ -9,14 +9,14 @@ public static class AgeWording
     private const double HoursOfDaysInWords = 48;
 
     /// <summary>"Last reading 3 h ago".</summary>
-    public static string LastRead(Wordbook words, WeatherAge age) =>
-        age.ReadAgoH is { } hours ? words.Say("age.last_reading", ("ago", Ago(words, hours))) : words["age.never_read"];
+    public static string LastKnown(Wordbook words, WeatherAge age) =>
+        age.KnownAgoH is { } hours ? words.Say("age.last_reading", ("ago", Ago(words, hours))) : words["age.never_read"];
 
     /// <summary>When that was, and what is forecast.</summary>
     public static string Details(Wordbook words, WeatherAge age, WallClock clock) => string.Join(' ',
         [
-            .. age.LastRead is { } read ? (string[])[words.Say("age.read_at", ("time", clock.DateAndClock(read)))] : [],
-            .. age.LastObserved is { } observed && observed != age.LastRead
+            .. age.LastKnown is { } read ? (string[])[words.Say("age.read_at", ("time", clock.DateAndClock(read)))] : [],
+            .. age.LastObserved is { } observed && observed != age.LastKnown
                 ? (string[])[words.Say("age.observed_at", ("time", clock.DateAndClock(observed)))]
                 : [],
             .. age.LastGauged is { } gauged ? (string[])[words.Say("age.gauged_at", ("time", clock.DateAndClock(gauged)))] : [],
@@ -24,7 +24,7 @@ public static class AgeWording
         ]);
 
     private static string Forecast(Wordbook words, WeatherAge age, WallClock clock) =>
-        age is { LastForetold: { } last, ForecastAgoH: { } hours } && last > age.Now
+        age is { LastForecast: { } last, ForecastAgoH: { } hours } && last > age.Now
             ? words.Say("age.forecast", ("ago", Ago(words, hours)), ("time", clock.DayAndClock(last)))
             : words["age.no_forecast"];
 

@@ -30,12 +30,12 @@ public static class AssumptionWording
         Assumption.NoRadiation sun => words.Say("assumption.no_radiation", ("hours", sun.UnmeasuredHours)),
         Assumption.ImpossibleValues impossible => words.Say("assumption.impossible_values", ("values", impossible.Values)),
         Assumption.WeatherStale stale => Stale(words, stale),
-        Assumption.ForetoldTaken taken => words.Say("assumption.foretold_taken", ("counts", string.Join(", ", Counts(words, taken)))),
-        Assumption.ForecastMoved moved => words.Say(
-            "assumption.forecast_moved",
+        Assumption.ForecastUsed taken => words.Say("assumption.forecast_used", ("counts", string.Join(", ", Counts(words, taken)))),
+        Assumption.ForecastBiasCorrected moved => words.Say(
+            "assumption.forecast_bias_corrected",
             ("dry_bulb", $"{moved.DryBulbK:+0.0;−0.0;0.0}"), ("dew_point", $"{moved.DewPointK:+0.0;−0.0;0.0}"), ("half", $"{moved.HalvesInHours:0}")),
-        Assumption.AirNotForetold air => words.Say(
-            "assumption.air_not_foretold",
+        Assumption.AirNotForecast air => words.Say(
+            "assumption.air_not_forecast",
             ("unknown", air.UnknownHours), ("hours", air.Hours), ("what_was_done", string.Join("; ", Done(words, air)))),
         Assumption.SaidThen then => Tell(words, then).Text,
         _ => throw new ArgumentOutOfRangeException(nameof(assumption), assumption, "No words for this assumption."),
@@ -48,14 +48,14 @@ public static class AssumptionWording
     private static string Stale(Wordbook words, Assumption.WeatherStale stale)
     {
         string instead = stale.ForecastHours > 0
-            ? words.Say("assumption.weather_stale.foretold", ("hours", stale.ForecastHours))
-            : words["assumption.weather_stale.not_foretold"];
+            ? words.Say("assumption.weather_stale.forecast", ("hours", stale.ForecastHours))
+            : words["assumption.weather_stale.not_forecast"];
         return stale.AgeHours is { } age
             ? words.Say("assumption.weather_stale", ("age", $"{age:0.#}"), ("instead", instead), WhatHelps(words))
             : words.Say("assumption.weather_stale.never", ("instead", instead), WhatHelps(words));
     }
 
-    private static IEnumerable<string> Counts(Wordbook words, Assumption.ForetoldTaken taken)
+    private static IEnumerable<string> Counts(Wordbook words, Assumption.ForecastUsed taken)
     {
         (string Value, int Hours)[] counts =
         [
@@ -65,13 +65,13 @@ public static class AssumptionWording
             ("wind", taken.WindHours),
             ("radiation", taken.RadiationHours),
         ];
-        return counts.Where(count => count.Hours > 0).Select(count => words.Say($"assumption.foretold_taken.{count.Value}", ("hours", count.Hours)));
+        return counts.Where(count => count.Hours > 0).Select(count => words.Say($"assumption.forecast_used.{count.Value}", ("hours", count.Hours)));
     }
 
-    private static IEnumerable<string> Done(Wordbook words, Assumption.AirNotForetold air) =>
+    private static IEnumerable<string> Done(Wordbook words, Assumption.AirNotForecast air) =>
     [
-        .. air.FromDayBefore > 0 ? (string[])[words.Say("assumption.air_not_foretold.day_before", ("hours", air.FromDayBefore))] : [],
-        .. air.Held > 0 ? (string[])[words.Say("assumption.air_not_foretold.held", ("hours", air.Held))] : [],
-        words["assumption.air_not_foretold.less_sure"],
+        .. air.FromDayBefore > 0 ? (string[])[words.Say("assumption.air_not_forecast.day_before", ("hours", air.FromDayBefore))] : [],
+        .. air.Held > 0 ? (string[])[words.Say("assumption.air_not_forecast.held", ("hours", air.Held))] : [],
+        words["assumption.air_not_forecast.less_sure"],
     ];
 }

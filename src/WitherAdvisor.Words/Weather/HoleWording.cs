@@ -24,7 +24,7 @@ public static class HoleWording
     private static string Sentence(Wordbook words, List<WeatherHole> holes, DateTimeOffset now, WallClock clock)
     {
         WeatherHole first = holes[0];
-        string key = first.Instead == ValueStanding.Foretold ? "hole.forecast_instead"
+        string key = first.Instead == ValueStanding.Forecast ? "hole.forecast_instead"
             : first.From >= now ? "hole.not_forecast"
             : "hole.not_known";
         return words.Say(

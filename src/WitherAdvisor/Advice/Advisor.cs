@@ -49,7 +49,7 @@ public static class Advisor
         AdviceRequest request, PlanBasis basis, CandidateTrial trial, Candidate chosen, WrittenPlan plan)
     {
         PlanProblem problem = trial.Problem;
-        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, problem.Coefficients.Spreads, basis.Ahead.Foretold);
+        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, problem.Coefficients.Spreads, basis.Ahead.IsComplete);
         Ensemble ensemble = Ensemble.Run(new(trial, chosen, spreads), plan.Plan.StopHour);
         (IReadOnlyList<FactorEffect> effects, int simulatedForEffects) = Effects.Of(problem, chosen, DroughtChange(basis.Leaf));
         double stop = plan.Plan.StopHour;

@@ -6,11 +6,11 @@ using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Ambient;
 
-/// <summary>The ambient air of the coming hours, from what is foretold, else from what was read.</summary>
+/// <summary>The ambient air of the coming hours, from what is forecast, else from what was read.</summary>
 /// <param name="Ambient">Null where no air is known at all.</param>
 /// <param name="Assumptions">What was not known and what was taken in its place.</param>
-/// <param name="Foretold">Whether every hour was known.</param>
-internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Assumption> Assumptions, bool Foretold)
+/// <param name="IsComplete">Whether every hour was known.</param>
+internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Assumption> Assumptions, bool IsComplete)
 {
     private const int DaysToLookBack = 2;
     private const int HoursADay = 24;
@@ -41,7 +41,7 @@ internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Ass
             ? new(null, [], false)
             : new(
                 new AmbientForecast([.. air.Select(state => state!.Value)]),
-                [.. Said(forecast), new Assumption.AirNotForetold(unknown, air.Length, fromDayBefore, held)],
+                [.. Said(forecast), new Assumption.AirNotForecast(unknown, air.Length, fromDayBefore, held)],
                 false);
     }
 
@@ -92,7 +92,7 @@ internal sealed record ForecastAhead(AmbientForecast? Ambient, IReadOnlyList<Ass
     {
         if (moved.IsMoved)
         {
-            yield return new Assumption.ForecastMoved(moved.DryBulbK, moved.DewPointK, BiasCorrectedForecast.HalvesInH);
+            yield return new Assumption.ForecastBiasCorrected(moved.DryBulbK, moved.DewPointK, BiasCorrectedForecast.HalvesInH);
         }
     }
 }

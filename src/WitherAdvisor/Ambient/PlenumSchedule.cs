@@ -25,7 +25,7 @@ internal sealed class PlenumSchedule
 
     /// <summary>
     /// The same air missed by some K of dry bulb: in hours with heat by as much as people miss what they hold, in hours
-    /// without by as much as the night is not the one foretold.
+    /// without by as much as the night is not the one forecast.
     /// </summary>
     public PlenumSchedule MissedBy(double heatedK, double ambientK) => new(
         night,

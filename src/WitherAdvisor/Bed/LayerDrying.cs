@@ -7,7 +7,7 @@ namespace WitherAdvisor.Bed;
 internal readonly struct LayerDrying
 {
     public LayerDrying(
-        double leafAreaTimesFilm, double wetFraction, double skinResistance,
+        double leafAreaTimesFilm, double wetFraction, double cuticularResistance,
         double t, double w, double slopePaPerK, double pressurePa)
     {
         double latent = Latent(t);
@@ -16,7 +16,7 @@ internal readonly struct LayerDrying
         double psychrometric = pressurePa / MoistAir.MolarMassRatio * heatOverLatent;
         double film = leafAreaTimesFilm * heatOverLatent / MoistAir.SpecificVolumeM3PerKg(t, w, pressurePa);
         SurfacePerDeficit = wetFraction * film / (slopePaPerK + psychrometric);
-        TissuePerDeficit = (1 - wetFraction) * film / (slopePaPerK + psychrometric * (1 + skinResistance));
+        TissuePerDeficit = (1 - wetFraction) * film / (slopePaPerK + psychrometric * (1 + cuticularResistance));
         LatentOverHeat = latent / heat;
         double mixing = MoistAir.MolarMassRatio + w;
         DeficitPerGain = slopePaPerK * LatentOverHeat + pressurePa * MoistAir.MolarMassRatio / (mixing * mixing);

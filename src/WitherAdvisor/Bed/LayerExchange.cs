@@ -13,7 +13,7 @@ internal sealed class LayerExchange
     private readonly double airflowM3PerSM2;
     private readonly double layerMassKgPerM2;
     private readonly double leafAreaTimesFilm;
-    private readonly double filmOverSkin;
+    private readonly double filmOverCuticle;
     private readonly double referenceAboveEquilibrium;
     private readonly double equilibrium;
     private readonly double surfaceCapacityInverse;
@@ -25,8 +25,8 @@ internal sealed class LayerExchange
         pressurePa = setup.PressurePa;
         airflowM3PerSM2 = setup.AirflowM3PerSM2;
         layerMassKgPerM2 = setup.DryMassKgPerM2 / setup.Layers;
-        leafAreaTimesFilm = c.LeafAreaM2PerKgDry * c.BoundaryConductanceMPerS;
-        filmOverSkin = c.BoundaryConductanceMPerS / c.SkinConductanceMPerS;
+        leafAreaTimesFilm = c.SpecificLeafAreaM2PerKgDry * c.BoundaryLayerConductanceMPerS;
+        filmOverCuticle = c.BoundaryLayerConductanceMPerS / c.CuticularConductanceMPerS;
         equilibrium = c.EquilibriumMoistureDryBasis;
         referenceAboveEquilibrium = c.ReferenceMoistureDryBasis - equilibrium;
         surfaceCapacityInverse = (1 - setup.Leaf.TissueMoistureWetBasis) / c.SurfaceCapacityKgPerKg;
@@ -66,7 +66,7 @@ internal sealed class LayerExchange
     }
 
     private LayerDrying Drying(double t, double w, double tissueDryBasis, double surfaceDryBasis) => new(
-        leafAreaTimesFilm, WetFraction(surfaceDryBasis), SkinResistance(tissueDryBasis), t, w, saturation.SlopePaPerK(t), pressurePa);
+        leafAreaTimesFilm, WetFraction(surfaceDryBasis), CuticularResistance(tissueDryBasis), t, w, saturation.SlopePaPerK(t), pressurePa);
 
     /// <summary>Deardorff (1978), J. Geophys. Res. 83: wet share of leaf from the water on it.</summary>
     private double WetFraction(double surfaceDryBasis)
@@ -75,10 +75,10 @@ internal sealed class LayerExchange
         return share >= 1 ? 1 : share <= Nothing ? 0 : Math.Cbrt(share * share);
     }
 
-    /// <summary>g_b/g_l: how much the skin holds back beside the air film; endless where the leaf has no water to give.</summary>
-    private double SkinResistance(double tissueDryBasis)
+    /// <summary>g_b/g_l: how much the cuticle holds back beside the air film; endless where the leaf has no water to give.</summary>
+    private double CuticularResistance(double tissueDryBasis)
     {
         double above = tissueDryBasis - equilibrium;
-        return above <= 0 ? double.PositiveInfinity : filmOverSkin * referenceAboveEquilibrium / above;
+        return above <= 0 ? double.PositiveInfinity : filmOverCuticle * referenceAboveEquilibrium / above;
     }
 }

@@ -18,7 +18,7 @@ internal sealed record RainCases(double[] Best, double[] Early, double[] Late, d
         var cases = new RainCases(new double[length], new double[length], new double[length], new double[length]);
         for (int hour = 1; hour < length; hour++)
         {
-            double read = rain.ReadMm[hour];
+            double read = rain.ObservedMm[hour];
             double stated = rain.StatedMm[hour];
             double early = rain.StatedEarlyMm[hour];
             cases.Best[hour] = read + stated;

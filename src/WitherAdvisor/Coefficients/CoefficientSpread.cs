@@ -11,8 +11,8 @@ public sealed record CoefficientSpread(string Of, bool IsOfLogarithm, Func<Coeff
     /// <summary>Every spread of a set.</summary>
     public static IReadOnlyList<CoefficientSpread> All { get; } =
     [
-        new(nameof(WitherCoefficients.SkinConductanceMPerS), true, spreads => spreads.SkinConductance),
-        new(nameof(WitherCoefficients.BoundaryConductanceMPerS), true, spreads => spreads.BoundaryConductance),
+        new(nameof(WitherCoefficients.CuticularConductanceMPerS), true, spreads => spreads.CuticularConductance),
+        new(nameof(WitherCoefficients.BoundaryLayerConductanceMPerS), true, spreads => spreads.BoundaryLayerConductance),
         new(nameof(WitherCoefficients.SurfaceCapacityKgPerKg), true, spreads => spreads.SurfaceCapacity),
         new(nameof(WitherCoefficients.SurfaceRetention), true, spreads => spreads.SurfaceRetention),
         new(nameof(WitherCoefficients.DroughtMoistureWetBasis), false, spreads => spreads.DroughtMoistureWetBasis),

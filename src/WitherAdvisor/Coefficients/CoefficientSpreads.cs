@@ -7,10 +7,10 @@ namespace WitherAdvisor.Coefficients;
 public sealed record CoefficientSpreads
 {
     /// <summary>Of g_0; it stands for the leaf area too, which works with it.</summary>
-    public double SkinConductance { get; init; } = 0.15;
+    public double CuticularConductance { get; init; } = 0.15;
 
     /// <summary>Of g_b.</summary>
-    public double BoundaryConductance { get; init; } = 0.15;
+    public double BoundaryLayerConductance { get; init; } = 0.15;
 
     /// <summary>Of S_c.</summary>
     public double SurfaceCapacity { get; init; } = 0.30;

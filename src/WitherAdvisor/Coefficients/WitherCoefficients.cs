@@ -10,13 +10,13 @@ public sealed record WitherCoefficients
     public string SetName { get; init; } = "defaults-1";
 
     /// <summary>A: one-sided leaf area, m² per kg of dry matter.</summary>
-    public double LeafAreaM2PerKgDry { get; init; } = 20;
+    public double SpecificLeafAreaM2PerKgDry { get; init; } = 20;
 
     /// <summary>g_b: conductance of the air film at the leaf, m/s.</summary>
-    public double BoundaryConductanceMPerS { get; init; } = 6e-3;
+    public double BoundaryLayerConductanceMPerS { get; init; } = 6e-3;
 
-    /// <summary>g_0: conductance of the leaf skin at the reference moisture, m/s.</summary>
-    public double SkinConductanceMPerS { get; init; } = 1e-3;
+    /// <summary>g_0: cuticular conductance at the reference moisture, m/s.</summary>
+    public double CuticularConductanceMPerS { get; init; } = 1e-3;
 
     /// <summary>X_ref: moisture at which g_0 is stated, kg per kg dry matter.</summary>
     public double ReferenceMoistureDryBasis { get; init; } = 0.78 / 0.22;

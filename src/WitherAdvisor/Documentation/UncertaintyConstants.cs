@@ -15,7 +15,7 @@ internal static class UncertaintyConstants
     [
         Of("cases", Ensemble.Members, "", CoefficientStatus.Definition, "A lattice of 7 by 7 points without its middle"),
         Remembered("held_air", UncertainSpreads.HeldAirK, "K"),
-        Remembered("foretold_night", UncertainSpreads.ForetoldAirK, "K"),
+        Remembered("forecast_night", UncertainSpreads.ForecastAirK, "K"),
         Remembered("unknown_night", UncertainSpreads.UnknownAirK, "K"),
         Remembered("weighed_surface_water", SurfaceWaterAtLoading.WeighedError, "kg/kg"),
         Remembered("unknown_surface_water", SurfaceWaterAtLoading.AssumedError, "kg/kg"),
@@ -23,8 +23,8 @@ internal static class UncertaintyConstants
         Remembered("oven_moisture", TissueMoistureAtLoading.OvenError, ModelConstant.MoisturePoints),
         Remembered("field_moisture", TissueMoistureAtLoading.FieldError, ModelConstant.MoisturePoints),
         Remembered("loss_on_the_way_share", FieldToTrough.RelativeError, "1"),
-        new("misjudged_weight", ModelTopic.Uncertainty, MisjudgedBars.WeightShare, "1", CoefficientStatus.CommonPractice, "Common practice, no published source"),
-        new("misjudged_time", ModelTopic.Uncertainty, MisjudgedBars.ClockHours, "h", CoefficientStatus.CommonPractice, "Common practice, no published source"),
+        new("input_error_weight", ModelTopic.Uncertainty, InputErrors.WeightShare, "1", CoefficientStatus.CommonPractice, "Common practice, no published source"),
+        new("input_error_time", ModelTopic.Uncertainty, InputErrors.ClockHours, "h", CoefficientStatus.CommonPractice, "Common practice, no published source"),
     ];
 
     private static ModelConstant Of(string code, double value, string unit, CoefficientStatus status, string source) =>

@@ -84,7 +84,7 @@ internal sealed class HourlySun
     private static double Guessed(double outside, double dry, double rainyShare) =>
         dry + rainyShare * (Math.Min(Sunlight.Overcast(outside), dry) - dry);
 
-    private static double RainyShare(HourlyRain rain, int hour) => rain.ReadMm[hour] >= LeastRainMm
+    private static double RainyShare(HourlyRain rain, int hour) => rain.ObservedMm[hour] >= LeastRainMm
         ? 1
         : Math.Min(rain.StatedMm[hour] / UsualRainMmPerH, 1);
 

@@ -71,12 +71,12 @@ internal sealed record LeafHistory(HourlySeries Series, HourlyDemand Demand, dou
     private static HourlySeries SeriesUpTo(
         Site site, IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset to, int fewestDays)
     {
-        int days = DaysTold(readings, rainTotals, to, fewestDays);
+        int days = DaysKnown(readings, rainTotals, to, fewestDays);
         HourGrid grid = HourGrid.EndingAtOrAfter(to, days * HoursInDay);
         return HourlySeries.On(grid, readings, rainTotals, site.PressurePa);
     }
 
-    private static int DaysTold(
+    private static int DaysKnown(
         IReadOnlyList<WeatherReading> readings, IReadOnlyList<RainTotal> rainTotals, DateTimeOffset to, int fewestDays)
     {
         long oldest = to.UtcTicks - fewestDays * TimeSpan.TicksPerDay;

@@ -15,7 +15,7 @@ namespace WitherAdvisor.LeafAtLoading;
 /// The rules of gaps, all of them. A hole is never dry weather.
 /// Air and wind are drawn straight across gaps of up to 3 h (<see cref="InstantValues"/>) and said to be
 /// (<see cref="MissingWeather"/>); rain and radiation are of the hour they were read for and are never drawn out
-/// (<see cref="HourSums"/>). Hours before loading that nobody read take what was foretold, said to be, with a wider
+/// (<see cref="HourSums"/>). Hours before loading that nobody read take what was forecast, said to be, with a wider
 /// standard deviation (<see cref="Readings.Sources.GapFilling"/>, <see cref="LeafWithGapsFilled"/>). What is still
 /// unknown: air and wind take the mean of the same clock hour (<see cref="ClockHourFill"/>), rain is taken to have
 /// fallen with one chance in three, and the share that is guessed widens every standard deviation. With less than
@@ -87,7 +87,7 @@ internal sealed record HistoryGaps(
         {
             bool unknown = double.IsNaN(series.DryBulbC[hour] + series.HumidityRatio[hour]);
             air += unknown ? 1 : 0;
-            drawn += unknown || series.AirRead[hour] ? 0 : 1;
+            drawn += unknown || series.AirObserved[hour] ? 0 : 1;
             wind += double.IsNaN(series.WindMPerS[hour]) ? 1 : 0;
             sun += series.ShortwaveWPerM2(hour) is null ? 1 : 0;
         }

@@ -9,7 +9,7 @@ namespace WitherAdvisor.LeafAtLoading;
 
 /// <summary>The weather of a batch's leaf, worked through: its hours, its holes, its soil and its canopy.</summary>
 internal sealed record LeafWeather(
-    LeafHistory History, HistoryGaps Gaps, WaterStressHistory Stress, CanopyWater Canopy, LeafFeatures Features)
+    LeafHistory History, HistoryGaps Gaps, WaterStressHistory Stress, InterceptionStorage Canopy, LeafFeatures Features)
 {
     public static LeafWeather Of(
         Site site,
@@ -22,7 +22,7 @@ internal sealed record LeafWeather(
         HistoryGaps gaps = HistoryGaps.Of(history.Series);
         WaterStressHistory stress = WaterStressHistory.Of(
             history.Demand, history.Series.Rain, RootZone.Tea, gaps.EvaporationError);
-        CanopyWater canopy = CanopyWater.Of(history, canopyCapacityMm, gaps.EvaporationError);
+        InterceptionStorage canopy = InterceptionStorage.Of(history, canopyCapacityMm, gaps.EvaporationError);
         return new(history, gaps, stress, canopy, new(
             canopy.RainMm, canopy.DewMm, canopy.UnknownRainMm, canopy.DryingErrorMm, gaps.TellsOfLeaf,
             stress.LastMean, stress.LastError, gaps.TellsOfSoil, FieldToTrough.Hours(leaf), leaf.Standard));

@@ -6,7 +6,7 @@ using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.LeafAtLoading;
 
-/// <summary>What the weather did to the leaf, where some of it was foretold and never read.</summary>
+/// <summary>What the weather did to the leaf, where some of it was forecast and never observed.</summary>
 internal static class LeafWithGapsFilled
 {
     /// <summary>Chance that a forecast tells of its hours no more than a hole would (from memory: rain of single hours on hills).</summary>
@@ -14,38 +14,38 @@ internal static class LeafWithGapsFilled
 
     /// <summary>
     /// The forecast gives the values; the standard deviations are those about them if one forecast in four were worth
-    /// nothing. So a night foretold dry is never as sure as one that was read dry.
+    /// nothing. So a night forecast dry is never as sure as one that was observed dry.
     /// </summary>
-    /// <param name="foretold">Only where nothing was read.</param>
+    /// <param name="forecast">Only where nothing was observed.</param>
     public static LeafEstimate Estimate(
         Site site,
         IReadOnlyList<WeatherReading> readings,
-        IReadOnlyList<WeatherReading> foretold,
+        IReadOnlyList<WeatherReading> forecast,
         IReadOnlyList<RainTotal> rainTotals,
         PluckedLeaf leaf,
         WitherCoefficients coefficients,
         SpellThresholds? thresholds = null)
     {
-        LeafEstimate read = LeafFromWeather.Estimate(site, readings, rainTotals, leaf, coefficients, thresholds);
-        if (foretold.Count == 0)
+        LeafEstimate observed = LeafFromWeather.Estimate(site, readings, rainTotals, leaf, coefficients, thresholds);
+        if (forecast.Count == 0)
         {
-            return read;
+            return observed;
         }
 
         // Of one instant the later in the list wins value by value.
-        LeafEstimate told = LeafFromWeather.Estimate(site, [.. foretold, .. readings], rainTotals, leaf, coefficients, thresholds);
-        return told with
+        LeafEstimate filled = LeafFromWeather.Estimate(site, [.. forecast, .. readings], rainTotals, leaf, coefficients, thresholds);
+        return filled with
         {
-            SurfaceWaterKgPerKg = Widened(told.SurfaceWaterKgPerKg, read.SurfaceWaterKgPerKg),
-            TissueMoistureWetBasis = Widened(told.TissueMoistureWetBasis, read.TissueMoistureWetBasis),
+            SurfaceWaterKgPerKg = Widened(filled.SurfaceWaterKgPerKg, observed.SurfaceWaterKgPerKg),
+            TissueMoistureWetBasis = Widened(filled.TissueMoistureWetBasis, observed.TissueMoistureWetBasis),
         };
     }
 
-    private static Estimate Widened(Estimate told, Estimate read)
+    private static Estimate Widened(Estimate filled, Estimate observed)
     {
-        double apart = told.Value - read.Value;
-        double worthless = read.StandardDeviation * read.StandardDeviation + apart * apart;
-        double worthy = told.StandardDeviation * told.StandardDeviation;
-        return told with { StandardDeviation = Math.Sqrt(ChanceOfNoWorth * worthless + (1 - ChanceOfNoWorth) * worthy) };
+        double apart = filled.Value - observed.Value;
+        double worthless = observed.StandardDeviation * observed.StandardDeviation + apart * apart;
+        double worthy = filled.StandardDeviation * filled.StandardDeviation;
+        return filled with { StandardDeviation = Math.Sqrt(ChanceOfNoWorth * worthless + (1 - ChanceOfNoWorth) * worthy) };
     }
 }

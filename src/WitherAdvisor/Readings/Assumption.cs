@@ -89,19 +89,19 @@ public abstract record Assumption
     }
 
     /// <summary>Before loading a forecast was taken where nothing was read: so many hours of each value.</summary>
-    public sealed record ForetoldTaken(
+    public sealed record ForecastUsed(
         int TemperatureHours, int HumidityHours, int RainHours, int WindHours, int RadiationHours) : Assumption
     {
-        public override string Code => "foretold_taken";
+        public override string Code => "forecast_used";
     }
 
     /// <summary>The air read last was not that of the forecast, which was moved to it.</summary>
     /// <param name="DryBulbK">By how much.</param>
     /// <param name="DewPointK">By how much.</param>
     /// <param name="HalvesInHours">In which half of the move wears off.</param>
-    public sealed record ForecastMoved(double DryBulbK, double DewPointK, double HalvesInHours) : Assumption
+    public sealed record ForecastBiasCorrected(double DryBulbK, double DewPointK, double HalvesInHours) : Assumption
     {
-        public override string Code => "forecast_moved";
+        public override string Code => "forecast_bias_corrected";
     }
 
     /// <summary>The air of the coming hours is not wholly in a forecast.</summary>
@@ -109,9 +109,9 @@ public abstract record Assumption
     /// <param name="Hours">That the wither may last.</param>
     /// <param name="FromDayBefore">Taken from the same hour of the day before.</param>
     /// <param name="Held">Held at the air last known.</param>
-    public sealed record AirNotForetold(int UnknownHours, int Hours, int FromDayBefore, int Held) : Assumption
+    public sealed record AirNotForecast(int UnknownHours, int Hours, int FromDayBefore, int Held) : Assumption
     {
-        public override string Code => "air_not_foretold";
+        public override string Code => "air_not_forecast";
     }
 
     /// <summary>Told in a sentence by an answer that was given.</summary>

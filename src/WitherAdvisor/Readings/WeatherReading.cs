@@ -26,9 +26,9 @@ public sealed record WeatherReading(
     PsychrometerKind? Instrument = null)
 {
     /// <summary>The humidity is told, in one of its three ways.</summary>
-    public bool TellsHumidity => (DewPointC ?? WetBulbC ?? RelativeHumidity) is not null;
+    public bool HasHumidity => (DewPointC ?? WetBulbC ?? RelativeHumidity) is not null;
 
     /// <summary>Any value is told.</summary>
     public bool TellsAnything =>
-        TellsHumidity || (DryBulbC ?? RainMm ?? WindMPerS ?? StationPressurePa ?? ShortwaveWPerM2) is not null;
+        HasHumidity || (DryBulbC ?? RainMm ?? WindMPerS ?? StationPressurePa ?? ShortwaveWPerM2) is not null;
 }

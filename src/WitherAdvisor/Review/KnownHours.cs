@@ -7,36 +7,36 @@ using WitherAdvisor.Sites;
 namespace WitherAdvisor.Review;
 
 /// <summary>Each value of each hour with how it came to be known.</summary>
-/// <param name="read">Only what was read.</param>
-/// <param name="told">The same hours, with what was foretold where nobody read.</param>
-internal sealed class KnownHours(HourlySeries read, HourlySeries told)
+/// <param name="observed">Only what was observed.</param>
+/// <param name="withForecast">The same hours, with what was forecast where nobody observed.</param>
+internal sealed class KnownHours(HourlySeries observed, HourlySeries withForecast)
 {
-    public HourGrid Grid => told.Grid;
+    public HourGrid Grid => withForecast.Grid;
 
     /// <summary>Of weather made one, on a grid.</summary>
     public static KnownHours On(HourGrid grid, ComposedWeather weather, Site site)
     {
-        IReadOnlyList<WeatherReading> foretold = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
+        IReadOnlyList<WeatherReading> forecast = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
         return new(
             HourlySeries.On(grid, weather.Weather, weather.RainTotals, site.PressurePa),
-            HourlySeries.On(grid, [.. foretold, .. weather.Weather], weather.RainTotals, site.PressurePa));
+            HourlySeries.On(grid, [.. forecast, .. weather.Weather], weather.RainTotals, site.PressurePa));
     }
 
     /// <summary>At an instant; water on the leaf is left to the caller.</summary>
     public ReviewHour At(int hour, DateTimeOffset now, ReviewValue surfaceWaterKgPerKg)
     {
         DateTimeOffset time = Grid.InstantOf(hour);
-        AirState? air = told.AirAt(time);
-        ReviewValue Of(double? value) => value is double known ? ReviewValue.Known(known, Air(hour)) : ReviewValue.Unknown(WhyUnknown.Untold);
+        AirState? air = withForecast.AirAt(time);
+        ReviewValue Of(double? value) => value is double known ? ReviewValue.Known(known, Air(hour)) : ReviewValue.Unknown(WhyUnknown.NeitherObservedNorForecast);
         return new(
             time,
             time > now,
-            Known(told.DryBulbC[hour], Temperature(hour)),
+            Known(withForecast.DryBulbC[hour], Temperature(hour)),
             Of(air?.DewPointC),
             Of(air?.WetBulbC),
             Of(air?.HygrometricDifferenceK),
-            told.RainMm(hour) is double rainMm ? ReviewValue.Known(rainMm, Rain(hour)) : ReviewValue.Unknown(WhyUnknown.Untold),
-            Known(told.WindMPerS[hour], Wind(hour)),
+            withForecast.RainMm(hour) is double rainMm ? ReviewValue.Known(rainMm, Rain(hour)) : ReviewValue.Unknown(WhyUnknown.NeitherObservedNorForecast),
+            Known(withForecast.WindMPerS[hour], Wind(hour)),
             surfaceWaterKgPerKg);
     }
 
@@ -54,7 +54,7 @@ internal sealed class KnownHours(HourlySeries read, HourlySeries told)
     /// <summary>The least sure of air and rain over so many hours up to an instant, holes counted as guessed.</summary>
     public ValueStanding LeastSure(int hour, int hours)
     {
-        ValueStanding least = ValueStanding.Read;
+        ValueStanding least = ValueStanding.Observed;
         for (int past = Math.Max(hour - hours, 0) + 1; past <= hour; past++)
         {
             foreach (ValueStanding standing in (ValueStanding[])[Air(past), Rain(past)])
@@ -69,30 +69,30 @@ internal sealed class KnownHours(HourlySeries read, HourlySeries told)
 
     public ValueStanding Rain(int hour)
     {
-        if (read.RainMm(hour) is not null)
+        if (observed.RainMm(hour) is not null)
         {
-            return read.Rain.StatedShare(hour) > read.Rain.Known[hour] / 2 ? ValueStanding.Filled : ValueStanding.Read;
+            return observed.Rain.StatedShare(hour) > observed.Rain.Known[hour] / 2 ? ValueStanding.Filled : ValueStanding.Observed;
         }
 
-        return told.RainMm(hour) is null ? ValueStanding.Unknown : ValueStanding.Foretold;
+        return withForecast.RainMm(hour) is null ? ValueStanding.Unknown : ValueStanding.Forecast;
     }
 
     private ValueStanding Temperature(int hour) =>
-        Standing(read.DryBulbRead[hour], told.DryBulbRead[hour], read.DryBulbC[hour], told.DryBulbC[hour]);
+        Standing(observed.DryBulbObserved[hour], withForecast.DryBulbObserved[hour], observed.DryBulbC[hour], withForecast.DryBulbC[hour]);
 
     private ValueStanding Humidity(int hour) =>
-        Standing(read.HumidityRead[hour], told.HumidityRead[hour], read.HumidityRatio[hour], told.HumidityRatio[hour]);
+        Standing(observed.HumidityObserved[hour], withForecast.HumidityObserved[hour], observed.HumidityRatio[hour], withForecast.HumidityRatio[hour]);
 
     private ValueStanding Wind(int hour) =>
-        Standing(read.WindRead[hour], told.WindRead[hour], read.WindMPerS[hour], told.WindMPerS[hour]);
+        Standing(observed.WindObserved[hour], withForecast.WindObserved[hour], observed.WindMPerS[hour], withForecast.WindMPerS[hour]);
 
     /// <summary>A line drawn between readings gives way to a forecast of the hour between them, as in the estimate.</summary>
-    private static ValueStanding Standing(bool isRead, bool isTold, double read, double told) =>
-        isRead ? ValueStanding.Read
-        : !isTold && !double.IsNaN(read) ? ValueStanding.Filled
-        : double.IsNaN(told) ? ValueStanding.Unknown
-        : ValueStanding.Foretold;
+    private static ValueStanding Standing(bool isObserved, bool isForecast, double observed, double withForecast) =>
+        isObserved ? ValueStanding.Observed
+        : !isForecast && !double.IsNaN(observed) ? ValueStanding.Filled
+        : double.IsNaN(withForecast) ? ValueStanding.Unknown
+        : ValueStanding.Forecast;
 
     private static ReviewValue Known(double value, ValueStanding standing) =>
-        double.IsNaN(value) ? ReviewValue.Unknown(WhyUnknown.Untold) : ReviewValue.Known(value, standing);
+        double.IsNaN(value) ? ReviewValue.Unknown(WhyUnknown.NeitherObservedNorForecast) : ReviewValue.Known(value, standing);
 }

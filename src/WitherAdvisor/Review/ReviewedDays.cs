@@ -13,26 +13,26 @@ internal sealed class ReviewedDays
     private const int HoursInDay = 24;
 
     private readonly LeafHistory history;
-    private readonly KnownHours told;
+    private readonly KnownHours hours;
     private readonly WaterStressHistory stress;
     private readonly JudgedDay[] judged;
     private readonly DryingPower power;
 
-    private ReviewedDays(LeafHistory history, KnownHours told, WitherCoefficients coefficients, SpellThresholds thresholds)
+    private ReviewedDays(LeafHistory history, KnownHours hours, WitherCoefficients coefficients, SpellThresholds thresholds)
     {
         this.history = history;
-        this.told = told;
+        this.hours = hours;
         double evaporationError = HistoryGaps.Of(history.Series).EvaporationError;
         stress = WaterStressHistory.Of(history.Demand, history.Series.Rain, RootZone.Tea, evaporationError);
-        CanopyWater canopy = CanopyWater.Of(history, coefficients.CanopyCapacityMm, evaporationError);
+        InterceptionStorage canopy = InterceptionStorage.Of(history, coefficients.CanopyCapacityMm, evaporationError);
         judged = SpellHistory.Days(history, stress, canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds);
         power = DryingPower.Of(history.Demand);
     }
 
     public static IEnumerable<ReviewDay> Of(
-        LeafHistory history, KnownHours told, ReviewSpan span, WitherCoefficients coefficients, SpellThresholds thresholds)
+        LeafHistory history, KnownHours hours, ReviewSpan span, WitherCoefficients coefficients, SpellThresholds thresholds)
     {
-        ReviewedDays days = new(history, told, coefficients, thresholds);
+        ReviewedDays days = new(history, hours, coefficients, thresholds);
         return Enumerable.Range(days.judged.Length - span.DaysInAll, span.DaysInAll).Select(day => days.Review(day, span.Now));
     }
 
@@ -41,14 +41,14 @@ internal sealed class ReviewedDays
         int end = (day + 1) * HoursInDay;
         RainSum rain = RainSum.UpTo(history.Series.Rain, end, HoursInDay);
         bool tellsOfSoil = HistoryGaps.UpTo(history.Series, end).TellsOfSoil;
-        ValueStanding standing = told.LeastSure(end, HoursInDay);
+        ValueStanding standing = hours.LeastSure(end, HoursInDay);
         ReviewValue Value(double? value, WhyUnknown otherwise) =>
             value is double known ? ReviewValue.Known(known, standing) : ReviewValue.Unknown(otherwise);
         JudgedDay verdict = judged[day];
         return new(
-            told.Grid.InstantOf(end - HoursInDay),
-            told.Grid.InstantOf(end),
-            told.Grid.InstantOf(end) > now,
+            hours.Grid.InstantOf(end - HoursInDay),
+            hours.Grid.InstantOf(end),
+            hours.Grid.InstantOf(end) > now,
             Value(rain.Mm, WhyUnknown.RainOfDay),
             rain.FallenMm,
             rain.KnownShare * HoursInDay,
@@ -66,7 +66,7 @@ internal sealed class ReviewedDays
         int known = 0;
         for (int hour = end - HoursInDay + 1; hour <= end; hour++)
         {
-            known += told.Air(hour) == ValueStanding.Unknown ? 0 : 1;
+            known += hours.Air(hour) == ValueStanding.Unknown ? 0 : 1;
         }
 
         return known >= HoursInDay / 2;

@@ -10,15 +10,15 @@ internal static class ReviewedHours
     private const int HoursInDay = 24;
 
     public static IEnumerable<ReviewHour> Of(
-        LeafHistory history, KnownHours told, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
+        LeafHistory history, KnownHours hours, int first, int last, DateTimeOffset now, WitherCoefficients coefficients)
     {
         double[] carried = CarriedWater.IfPluckedAt(history, coefficients);
         for (int hour = Math.Max(first, 1); hour <= last; hour++)
         {
             ReviewValue onLeaf = HistoryGaps.UpTo(history.Series, hour).TellsOfLeaf
-                ? ReviewValue.Known(carried[hour], told.LeastSure(hour, HoursInDay))
+                ? ReviewValue.Known(carried[hour], hours.LeastSure(hour, HoursInDay))
                 : ReviewValue.Unknown(WhyUnknown.WeatherBefore);
-            yield return told.At(hour, now, onLeaf);
+            yield return hours.At(hour, now, onLeaf);
         }
     }
 }

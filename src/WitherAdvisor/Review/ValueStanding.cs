@@ -4,13 +4,13 @@ namespace WitherAdvisor.Review;
 public enum ValueStanding
 {
     /// <summary>Observed, or analysed by a feed.</summary>
-    Read,
+    Observed,
 
     /// <summary>Drawn between readings, spread from a gauge's total, or worked out where a part was guessed.</summary>
     Filled,
 
-    /// <summary>Foretold, and nobody read it.</summary>
-    Foretold,
+    /// <summary>Forecast, and nobody observed it.</summary>
+    Forecast,
 
     /// <summary>Not known.</summary>
     Unknown,

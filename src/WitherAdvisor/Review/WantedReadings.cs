@@ -38,7 +38,7 @@ internal static class WantedReadings
         int unread = 0;
         for (int hour = Math.Max(last - hours, 0) + 1; hour <= last; hour++)
         {
-            unread += standing(hour) is ValueStanding.Foretold or ValueStanding.Unknown ? 1 : 0;
+            unread += standing(hour) is ValueStanding.Forecast or ValueStanding.Unknown ? 1 : 0;
         }
 
         return unread;
@@ -48,12 +48,12 @@ internal static class WantedReadings
     private static int LastKnownRain(KnownHours hours, int last)
     {
         int hour = Math.Max(last - HoursInDay, 0) + 1;
-        while (hours.Rain(hour) is not (ValueStanding.Foretold or ValueStanding.Unknown))
+        while (hours.Rain(hour) is not (ValueStanding.Forecast or ValueStanding.Unknown))
         {
             hour++;
         }
 
-        while (hour > 1 && hours.Rain(hour - 1) is ValueStanding.Foretold or ValueStanding.Unknown)
+        while (hour > 1 && hours.Rain(hour - 1) is ValueStanding.Forecast or ValueStanding.Unknown)
         {
             hour--;
         }

@@ -4,39 +4,39 @@ namespace WitherAdvisor.Review;
 
 /// <summary>How old the weather is at a moment.</summary>
 /// <param name="Now">The moment.</param>
-/// <param name="LastRead">The newest time up to it whose temperature, humidity or rain was observed or analysed; null where none was.</param>
+/// <param name="LastKnown">The newest time up to it whose temperature, humidity or rain was observed or analysed; null where none was.</param>
 /// <param name="LastObserved">The same, of what was observed at the site alone.</param>
 /// <param name="LastGauged">When the rain gauge was last read as a total; null where never.</param>
-/// <param name="LastForetold">The last time foretold; null where none is.</param>
-/// <param name="ForecastSavedAt">When the newest of what is foretold was saved or fetched; null where nothing is.</param>
+/// <param name="LastForecast">The last time forecast; null where none is.</param>
+/// <param name="ForecastSavedAt">When the newest of what is forecast was saved or fetched; null where nothing is.</param>
 public sealed record WeatherAge(
     DateTimeOffset Now,
-    DateTimeOffset? LastRead,
+    DateTimeOffset? LastKnown,
     DateTimeOffset? LastObserved,
     DateTimeOffset? LastGauged,
-    DateTimeOffset? LastForetold,
+    DateTimeOffset? LastForecast,
     DateTimeOffset? ForecastSavedAt)
 {
     /// <summary>Hours since the last reading; null where there is none.</summary>
-    public double? ReadAgoH => (Now - LastRead)?.TotalHours;
+    public double? KnownAgoH => (Now - LastKnown)?.TotalHours;
 
     /// <summary>Hours since the newest forecast was saved; null where there is none.</summary>
     public double? ForecastAgoH => (Now - ForecastSavedAt)?.TotalHours;
 
     /// <summary>Nothing was read for so long that the air now is not known from readings.</summary>
-    public bool IsStale => !(ReadAgoH <= StaleWeather.OldH);
+    public bool IsStale => !(KnownAgoH <= StaleWeather.OldH);
 
     /// <summary>Of weather made one, with its gauge totals.</summary>
     public static WeatherAge Of(ComposedWeather weather, DateTimeOffset now)
     {
-        List<ValueOrigin> foretold = [.. weather.Readings.SelectMany(Origins).Where(origin => origin.IsForetold)];
+        List<ValueOrigin> forecast = [.. weather.Readings.SelectMany(Origins).Where(origin => origin.IsForecast)];
         return new(
             now,
-            StaleWeather.NewestRead(weather.Weather, now),
-            StaleWeather.NewestRead([.. weather.Readings.Where(IsObserved).Select(reading => reading.Read!)], now),
+            StaleWeather.NewestObserved(weather.Weather, now),
+            StaleWeather.NewestObserved([.. weather.Readings.Where(IsObserved).Select(reading => reading.Observed!)], now),
             weather.RainTotals.Where(total => total.To <= now).Max(total => (DateTimeOffset?)total.To),
             weather.Forecast.Max(reading => (DateTimeOffset?)reading.Time),
-            foretold.Max(origin => (DateTimeOffset?)origin.SavedAt));
+            forecast.Max(origin => (DateTimeOffset?)origin.SavedAt));
     }
 
     private static bool IsObserved(ComposedReading reading) =>

@@ -7,7 +7,7 @@ namespace WitherAdvisor.Review;
 /// <summary>Finds the stretches that nobody read.</summary>
 public static class WeatherHoles
 {
-    /// <summary>Between two times, by quantity and then by time; after <paramref name="now"/> only what nobody foretold either.</summary>
+    /// <summary>Between two times, by quantity and then by time; after <paramref name="now"/> only what nobody forecast either.</summary>
     public static IReadOnlyList<WeatherHole> Between(
         DateTimeOffset from, DateTimeOffset to, DateTimeOffset now,
         ComposedWeather weather, Site site)
@@ -45,7 +45,7 @@ public static class WeatherHoles
     {
         ValueStanding standing = hours.Of(quantity, hour);
         bool isHole = standing == ValueStanding.Unknown
-            || (standing == ValueStanding.Foretold && hours.Grid.InstantOf(hour) <= now);
+            || (standing == ValueStanding.Forecast && hours.Grid.InstantOf(hour) <= now);
         return isHole ? standing : null;
     }
 }

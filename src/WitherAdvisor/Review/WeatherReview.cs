@@ -38,8 +38,8 @@ public sealed record WeatherReview(
         SpellThresholds? thresholds = null)
     {
         SpellThresholds held = thresholds ?? new SpellThresholds();
-        IReadOnlyList<WeatherReading> foretold = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
-        LeafHistory history = LeafHistory.UpTo(site, [.. foretold, .. weather.Weather], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
+        IReadOnlyList<WeatherReading> forecast = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
+        LeafHistory history = LeafHistory.UpTo(site, [.. forecast, .. weather.Weather], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
         KnownHours told = KnownHours.On(history.Series.Grid, weather, site);
         int first = (int)Math.Ceiling(told.Grid.PositionOf(span.From));
         int last = Math.Min((int)told.Grid.PositionOf(span.To), told.Grid.Hours);
@@ -53,7 +53,7 @@ public sealed record WeatherReview(
             LeafWithGapsFilled.Estimate(
                 site,
                 [.. weather.Weather.Where(reading => reading.Time <= span.Now)],
-                [.. foretold.Where(reading => reading.Time <= span.Now)],
+                [.. forecast.Where(reading => reading.Time <= span.Now)],
                 weather.RainTotals,
                 new(span.Now, span.Now, span.Now),
                 coefficients,

@@ -3,8 +3,8 @@ namespace WitherAdvisor.Review;
 /// <summary>Why a value of a review is unknown.</summary>
 public enum WhyUnknown
 {
-    /// <summary>Nobody read it and no forecast has it.</summary>
-    Untold,
+    /// <summary>Nobody observed it and no forecast has it.</summary>
+    NeitherObservedNorForecast,
 
     /// <summary>Rain of too few hours of the day is known.</summary>
     RainOfDay,

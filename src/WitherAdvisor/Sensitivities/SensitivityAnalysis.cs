@@ -25,7 +25,7 @@ public static class SensitivityAnalysis
             return null;
         }
 
-        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.Foretold);
+        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.IsComplete);
         var wither = new UncertainWither(search.Trial, chosen, spreads);
         WrittenPlan written = PlanWriter.Write(search.Trial, chosen);
         double stopHour = written.Plan.StopHour;
@@ -34,10 +34,10 @@ public static class SensitivityAnalysis
             return null;
         }
 
-        IEnumerable<SensitivityBar> bars =
+        IEnumerable<InputSensitivity> bars =
         [
-            .. new UncertainBars(search.Trial.Problem, chosen, wither, spreads, planned).All(),
-            .. new MisjudgedBars(request, search.Trial.Problem, chosen, spreads, planned).All(),
+            .. new UncertainInputs(search.Trial.Problem, chosen, wither, spreads, planned).All(),
+            .. new InputErrors(request, search.Trial.Problem, chosen, spreads, planned).All(),
         ];
         return new(
             planned,

@@ -7,5 +7,5 @@ public enum SensitivityReach
     P10ToP90,
 
     /// <summary>By what a person may misjudge, which the ready-time band does not hold.</summary>
-    Misjudged,
+    InputError,
 }

@@ -106,7 +106,7 @@ internal sealed class WaterStressHistory
         double knownH = GuessWeighsH;
         for (int hour = 1; hour < rain.Known.Length; hour++)
         {
-            fallenMm += rain.ReadMm[hour] + rain.StatedMm[hour];
+            fallenMm += rain.ObservedMm[hour] + rain.StatedMm[hour];
             knownH += rain.Known[hour];
         }
 
@@ -119,7 +119,7 @@ internal sealed class WaterStressHistory
         rainMm = unknownH = referenceMm = 0;
         for (int hour = before + 1; hour <= before + HoursInDay; hour++)
         {
-            rainMm += rain.ReadMm[hour] + rain.StatedMm[hour];
+            rainMm += rain.ObservedMm[hour] + rain.StatedMm[hour];
             unknownH += 1 - rain.Known[hour];
             referenceMm += demand.ReferenceMm[hour];
         }

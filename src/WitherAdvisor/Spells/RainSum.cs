@@ -23,7 +23,7 @@ internal readonly record struct RainSum(double FallenMm, double KnownShare)
         double known = 0;
         for (int hour = Math.Max(instant - hours + 1, 1); hour <= instant; hour++)
         {
-            fallenMm += rain.ReadMm[hour] + rain.StatedMm[hour];
+            fallenMm += rain.ObservedMm[hour] + rain.StatedMm[hour];
             known += rain.Known[hour];
         }
 

@@ -15,7 +15,7 @@ internal static class SpellHistory
     public static Spell Of(
         LeafHistory history,
         WaterStressHistory stress,
-        CanopyWater canopy,
+        InterceptionStorage canopy,
         double kgPerKgPerMm,
         SpellThresholds thresholds) =>
         Days(history, stress, canopy, kgPerKgPerMm, thresholds)[^1].ToSpell(stress.LastError);
@@ -24,7 +24,7 @@ internal static class SpellHistory
     public static JudgedDay[] Days(
         LeafHistory history,
         WaterStressHistory stress,
-        CanopyWater canopy,
+        InterceptionStorage canopy,
         double kgPerKgPerMm,
         SpellThresholds thresholds)
     {

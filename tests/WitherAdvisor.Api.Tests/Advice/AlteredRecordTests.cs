@@ -45,7 +45,7 @@ public sealed class AlteredRecordTests(RunningService service)
         (TestLoft loft, string batch, string advice) = await Advised();
         Execute($"UPDATE Advice SET {column} = substr({column}, 1, 200) WHERE Id = $id", advice);
 
-        JsonNode problem = (await loft.Caller.Get($"/v1/advice/{advice}/input")).Expect(422).Json;
+        JsonNode problem = (await loft.Caller.Get($"/v1/advice/{advice}/request")).Expect(422).Json;
         Assert.Equal("urn:witheradvisor:problem:unreadable-advice", (string?)problem["type"]);
         Assert.Contains(advice, (string)problem["detail"]!, StringComparison.Ordinal);
         (await loft.Caller.Post($"/v1/advice/{advice}/replay")).Expect(422);

@@ -21,7 +21,7 @@ public sealed class KeptAdviceTests(RunningService service)
     {
         (TestLoft loft, JsonNode taken) = await Take();
         string path = "/v1/advice/" + taken["kept"]!["id"];
-        Reply input = (await loft.Caller.Get(path + "/input")).Expect(200);
+        Reply input = (await loft.Caller.Get(path + "/request")).Expect(200);
         Reply stateless = (await loft.Caller.PostText("/v1/advice", input.Text)).Expect(200);
         Assert.Equal((await loft.Caller.Get(path)).Text, stateless.Text);
     }

@@ -104,7 +104,7 @@ public sealed class StatelessAdviceTests(RunningService service)
     public async Task Coefficients_of_the_caller_are_used_and_named()
     {
         JsonObject request = Bodies.Advice();
-        request["coefficients"] = new JsonObject { ["set_name"] = "slow skin", ["skin_conductance_mm_per_s"] = 0.7 };
+        request["coefficients"] = new JsonObject { ["set_name"] = "slow skin", ["cuticular_conductance_mm_per_s"] = 0.7 };
         JsonNode slow = await Ask(request);
         Assert.Equal("slow skin", (string?)slow["coefficient_set"]);
         JsonNode usual = await Ask(Bodies.Advice());
@@ -145,9 +145,9 @@ public sealed class StatelessAdviceTests(RunningService service)
     }
 
     [Fact]
-    public async Task What_was_read_after_loading_wins_over_what_was_foretold()
+    public async Task What_was_read_after_loading_wins_over_what_was_forecast()
     {
-        JsonObject foretold = Bodies.Advice();
+        JsonObject forecast = Bodies.Advice();
         JsonObject read = Bodies.Advice();
         JsonArray dry = Bodies.Readings(DateTimeOffset.Parse("2026-03-02T01:00:00+05:30"), 12);
         foreach (JsonNode? reading in dry)
@@ -158,7 +158,7 @@ public sealed class StatelessAdviceTests(RunningService service)
 
         JsonNode plan = (await Ask(read))["plan"]!;
         Assert.Equal(55, (double)plan["settings"]![3]!["ambient_relative_humidity_percent"]!, 1.0);
-        Assert.Equal(82, (double)(await Ask(foretold))["plan"]!["settings"]![3]!["ambient_relative_humidity_percent"]!, 1.0);
+        Assert.Equal(82, (double)(await Ask(forecast))["plan"]!["settings"]![3]!["ambient_relative_humidity_percent"]!, 1.0);
     }
 
     private static JsonObject WithSurfaceWater(double kgPerKg)

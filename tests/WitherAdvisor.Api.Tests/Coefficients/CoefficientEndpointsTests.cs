@@ -13,7 +13,7 @@ public sealed class CoefficientEndpointsTests(RunningService service)
     public async Task The_coefficients_come_with_value_range_status_and_source()
     {
         JsonNode answer = (await service.Caller.Get("/v1/coefficients")).Expect(200).Json;
-        JsonNode skin = answer["coefficients"]!.AsArray().Single(one => (string?)one!["name"] == "skin_conductance_mm_per_s")!;
+        JsonNode skin = answer["coefficients"]!.AsArray().Single(one => (string?)one!["name"] == "cuticular_conductance_mm_per_s")!;
         Assert.Equal("mm/s", (string?)skin["unit"]);
         Assert.Equal(1, (double)skin["value"]!);
         Assert.Equal("fitted", (string?)skin["status"]);

@@ -9,7 +9,7 @@ namespace WitherAdvisor.Api.Tests.Coefficients;
 public sealed class SetRecordTests
 {
     private static readonly SiteSet Set = new(
-        new() { SetName = "learned-3", SkinConductanceMPerS = 0.0012, TurnBlend = 0.07, Spreads = new() { TurnBlend = 0.1, Airflow = 0.04 } },
+        new() { SetName = "learned-3", CuticularConductanceMPerS = 0.0012, TurnBlend = 0.07, Spreads = new() { TurnBlend = 0.1, Airflow = 0.04 } },
         [new("Clone A", LeafStandard.Fine, new() { SetName = "learned-3/Clone A/fine", AirflowFactor = 0.9 }), new(null, null, new() { SetName = "rest" })]);
 
     [Fact]
@@ -25,11 +25,11 @@ public sealed class SetRecordTests
     public void A_set_of_a_release_that_wrote_no_format_is_read()
     {
         SiteSet read = SetRecord.Read("""
-            {"site":{"skin_conductance_mm_per_s":1.5,"drought_to_wet_moisture_gain_points":7,"spreads":{"turn_blend_points":20}},
+            {"site":{"cuticular_conductance_mm_per_s":1.5,"drought_to_wet_moisture_gain_points":7,"spreads":{"turn_blend_points":20}},
              "groups":[{"leaf_standard":"coarse","coefficients":{"set_name":"old/coarse","airflow_factor_percent":110}}]}
             """);
 
-        Assert.Equal(new() { SetName = "inline", SkinConductanceMPerS = 0.0015, DroughtToWetMoistureGain = 0.07, Spreads = new() { TurnBlend = 0.2 } }, read.Site);
+        Assert.Equal(new() { SetName = "inline", CuticularConductanceMPerS = 0.0015, DroughtToWetMoistureGain = 0.07, Spreads = new() { TurnBlend = 0.2 } }, read.Site);
         Assert.Equal([new(null, LeafStandard.Coarse, new() { SetName = "old/coarse", AirflowFactor = 1.1 })], read.Groups);
     }
 

@@ -37,9 +37,9 @@ public sealed class DueSitesTests
     [InlineData(null, 10)]
     [InlineData(2, 10)]
     [InlineData(45, 45)]
-    public void A_feed_that_refused_is_asked_again_after_ten_minutes_but_not_before_it_wants(int? comeAgainMinutes, int minutes)
+    public void A_feed_that_refused_is_asked_again_after_ten_minutes_but_not_before_it_wants(int? retryAfterMinutes, int minutes)
     {
-        due.End(Site, new RefreshOutcome.Refused(new(RefusalReason.ServerFault, new WitherAdvisor.WeatherFeeds.FeedFault.FeedFailed(503, null), Now.AddMinutes(comeAgainMinutes ?? 0))), Now);
+        due.End(Site, new RefreshOutcome.Refused(new(RefusalReason.ServerFault, new WitherAdvisor.WeatherFeeds.FeedFault.FeedFailed(503, null), Now.AddMinutes(retryAfterMinutes ?? 0))), Now);
 
         Assert.False(due.IsDue(Site, null, Now.AddMinutes(minutes).AddSeconds(-1)));
         Assert.True(due.IsDue(Site, null, Now.AddMinutes(minutes)));

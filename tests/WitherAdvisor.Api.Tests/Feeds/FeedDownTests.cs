@@ -27,7 +27,7 @@ public sealed class FeedDownTests
         JsonNode advice = taken["kept"]!["advice"]!;
         Assert.Equal("advised", (string?)advice["status"]);
         Assert.Contains(
-            "Nothing was read in the 24.3 h before loading: what was foretold was taken for 24 of those hours.",
+            "Nothing was read in the 24.3 h before loading: what was forecast was taken for 24 of those hours.",
             advice["assumptions"]!.ToJsonString() + advice["leaf"]!["missing"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.Contains("weather_stale", advice.ToJsonString(), StringComparison.Ordinal);
         Assert.Equal(
@@ -77,7 +77,7 @@ public sealed class FeedDownTests
         JsonNode plan = (await loft.Take(service.Batch()))["kept"]!["advice"]!["plan"]!;
 
         Assert.Equal(new DateTimeOffset(2026, 3, 30, 23, 0, 0, TimeSpan.Zero), (DateTimeOffset)weather["to"]!);
-        Assert.Equal(72, (int)weather["analysed_hours"]! + (int)weather["foretold_hours"]!);
+        Assert.Equal(72, (int)weather["analysed_hours"]! + (int)weather["forecast_hours"]!);
         Assert.Equal("2026-03-28T22:00:00+01:00", (string?)plan["set_now"]!["at"]);
         DateTimeOffset stop = (DateTimeOffset)plan["ready"]!["stop_at"]!;
         Assert.Equal(TimeSpan.FromHours(2), stop.Offset);

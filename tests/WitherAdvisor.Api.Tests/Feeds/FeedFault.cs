@@ -76,7 +76,7 @@ internal sealed record FeedFault(string Name, Func<FakeFeed> Serve, string Statu
             column.RemoveAt(Now - 19);
             column.Add(moved);
         }))),
-        Taken("the past only", "past_only", "air_not_foretold", Spoiled(body => body.Each(column =>
+        Taken("the past only", "past_only", "air_not_forecast", Spoiled(body => body.Each(column =>
         {
             while (column.Count > Now + 1)
             {

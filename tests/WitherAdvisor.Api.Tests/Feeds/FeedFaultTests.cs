@@ -51,7 +51,7 @@ public sealed class FeedFaultTests
 
         Assert.Empty(refresh["taken"]!["notes"]!.AsArray());
         Assert.Equal(LongAnswer.Now + 1, (int)refresh["taken"]!["analysed_hours"]!);
-        Assert.Equal(LongAnswer.Days * 24, (int)refresh["taken"]!["analysed_hours"]! + (int)refresh["taken"]!["foretold_hours"]!);
+        Assert.Equal(LongAnswer.Days * 24, (int)refresh["taken"]!["analysed_hours"]! + (int)refresh["taken"]!["forecast_hours"]!);
         Assert.Equal(LongAnswer.First, (DateTimeOffset)refresh["taken"]!["from"]!);
         Assert.Empty(Assumed(taken["kept"]!["advice"]!));
     }

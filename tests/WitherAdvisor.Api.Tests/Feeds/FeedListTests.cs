@@ -46,7 +46,7 @@ public sealed class FeedListTests
 
         JsonNode feed = (await loft.Caller.Get("/v1/feeds")).Expect(200).Json["feeds"]![0]!;
         Assert.Equal("open", (string?)feed["breaker"]);
-        Assert.Equal(FeedFixture.FetchedAt.AddMinutes(2), (DateTimeOffset)feed["come_again_at"]!);
+        Assert.Equal(FeedFixture.FetchedAt.AddMinutes(2), (DateTimeOffset)feed["retry_after"]!);
         Assert.Equal(2, server.Requests.Count);
     }
 }

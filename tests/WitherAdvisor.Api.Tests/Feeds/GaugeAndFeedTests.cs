@@ -60,7 +60,7 @@ public sealed class GaugeAndFeedTests
         return new JsonObject
         {
             ["advice"] = kept["advice"]!.DeepClone(),
-            ["input"] = (await loft.Caller.Get(path + "/input")).Expect(200).Json.DeepClone(),
+            ["input"] = (await loft.Caller.Get(path + "/request")).Expect(200).Json.DeepClone(),
             ["replayed"] = (await loft.Caller.Post(path + "/replay")).Expect(200).Headers.GetValues("Replay-Identical").Single(),
         };
     }

@@ -12,7 +12,7 @@ public sealed class ReadingRangeTests
 
     [Fact]
     public void Every_number_of_a_reading_has_the_range_of_its_field_in_a_request() => Assert.Equal(
-        ((ObjectShape)Shapes.Of(typeof(ReadingInput))).Fields
+        ((ObjectShape)Shapes.Of(typeof(ReadingRequest))).Fields
             .Where(field => field.Shape is NumberShape)
             .Select(field => (field.Name, field.Shape.Allowed))
             .Order(),
@@ -21,7 +21,7 @@ public sealed class ReadingRangeTests
     [Fact]
     public void A_range_is_of_the_value_that_it_is_named_after()
     {
-        ReadingInput sent = new()
+        ReadingRequest sent = new()
         {
             Time = At,
             DryBulbC = 20,
@@ -37,7 +37,7 @@ public sealed class ReadingRangeTests
 
         Assert.All(ReadingRange.All, range =>
         {
-            FieldShape field = ((ObjectShape)Shapes.Of(typeof(ReadingInput))).Fields.Single(one => one.Name == range.Name);
+            FieldShape field = ((ObjectShape)Shapes.Of(typeof(ReadingRequest))).Fields.Single(one => one.Name == range.Name);
             Assert.Equal((double)field.Property.GetValue(sent)!, range.Of(reading)!.Value, 1e-9);
             Assert.Null(range.Of(range.Without(reading)));
             Assert.All(ReadingRange.All.Where(other => other != range), other => Assert.NotNull(other.Of(range.Without(reading))));

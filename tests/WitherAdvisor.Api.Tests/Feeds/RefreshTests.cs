@@ -61,7 +61,7 @@ public sealed class RefreshTests
         JsonNode second = (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200).Json;
 
         Assert.Single(server.Requests);
-        Assert.Equal(FeedFixture.FetchedAt.AddHours(1), (DateTimeOffset)second["refusal"]!["come_again_at"]!);
+        Assert.Equal(FeedFixture.FetchedAt.AddHours(1), (DateTimeOffset)second["refusal"]!["retry_after"]!);
         Assert.Equal((DateTimeOffset)first["kept"]!["refused_at"]!, (DateTimeOffset)second["kept"]!["refused_at"]!);
 
         service.Clock.Advance(TimeSpan.FromMinutes(1));
@@ -96,7 +96,7 @@ public sealed class RefreshTests
     }
 
     [Fact]
-    public async Task Weather_of_the_feed_is_kept_with_its_age_and_what_was_foretold_apart()
+    public async Task Weather_of_the_feed_is_kept_with_its_age_and_what_was_forecast_apart()
     {
         using FakeFeed feed = FakeFeed.Json(LongAnswer.Text());
         await using FedService service = new(feed.Url);

@@ -21,7 +21,7 @@ public sealed class WaysInTests
 
     private static readonly IReadOnlyList<int> Read = [.. Enumerable.Range(0, LongAnswer.Now + 1)];
 
-    private static readonly IReadOnlyList<int> Foretold = [.. Enumerable.Range(LongAnswer.Now + 1, LongAnswer.Days * 24 - LongAnswer.Now - 1)];
+    private static readonly IReadOnlyList<int> Forecast = [.. Enumerable.Range(LongAnswer.Now + 1, LongAnswer.Days * 24 - LongAnswer.Now - 1)];
 
     [Fact]
     public async Task The_same_weather_by_feed_by_csv_by_json_and_inline_gives_byte_identical_advice()
@@ -34,12 +34,12 @@ public sealed class WaysInTests
         string csv = await Advice(service, async loft =>
         {
             (await loft.Caller.PostText(loft.Path + "/weather?kind=observed", Csv(Read), "text/csv")).Expect(200);
-            (await loft.Caller.PostText(loft.Path + "/weather?kind=forecast", Csv(Foretold), "text/csv")).Expect(200);
+            (await loft.Caller.PostText(loft.Path + "/weather?kind=forecast", Csv(Forecast), "text/csv")).Expect(200);
         });
         string json = await Advice(service, async loft =>
         {
             (await loft.Caller.Post(loft.Path + "/weather?kind=observed", Json(Read))).Expect(200);
-            (await loft.Caller.Post(loft.Path + "/weather?kind=forecast", Json(Foretold))).Expect(200);
+            (await loft.Caller.Post(loft.Path + "/weather?kind=forecast", Json(Forecast))).Expect(200);
         });
         string inline = (await service.Caller.Post("/v1/advice", Inline(service))).Expect(200).Text;
 
@@ -59,7 +59,7 @@ public sealed class WaysInTests
         (await loft.Caller.Post(loft.Path + "/weather/refresh")).Expect(200);
         string id = (string)(await loft.Take(service.Batch()))["kept"]!["id"]!;
 
-        string input = (await loft.Caller.Get($"/v1/advice/{id}/input")).Expect(200).Text;
+        string input = (await loft.Caller.Get($"/v1/advice/{id}/request")).Expect(200).Text;
         string given = (await loft.Caller.Get($"/v1/advice/{id}")).Expect(200).Text;
 
         Assert.DoesNotContain(FedService.Feed, input, StringComparison.Ordinal);
@@ -85,7 +85,7 @@ public sealed class WaysInTests
             ["trough"] = Bodies.Trough(),
             ["batch"] = batch,
             ["weather"] = Json(Read),
-            ["forecast"] = Json(Foretold),
+            ["forecast"] = Json(Forecast),
         };
     }
 

@@ -16,7 +16,7 @@ public sealed class ProblemTests(RunningService service)
         { "/v1/batches/none", "unknown-batch" },
         { "/v1/batches/none/advice", "unknown-batch" },
         { "/v1/advice/none", "unknown-advice" },
-        { "/v1/advice/none/input", "unknown-advice" },
+        { "/v1/advice/none/request", "unknown-advice" },
     };
 
     [Theory]

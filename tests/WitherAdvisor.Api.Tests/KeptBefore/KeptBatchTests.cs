@@ -36,7 +36,7 @@ public sealed class KeptBatchTests(KeptLofts lofts)
         foreach ((int place, string id) in batch.Advice.Index())
         {
             Assert.Equal(batch.Shown($"advice-{place}.json"), await lofts.Of(version).Bytes($"/v1/advice/{id}"));
-            Assert.Equal(batch.Shown($"input-{place}.json"), await lofts.Of(version).Bytes($"/v1/advice/{id}/input"));
+            Assert.Equal(batch.Shown($"input-{place}.json"), await lofts.Of(version).Bytes($"/v1/advice/{id}/request"));
         }
     }
 

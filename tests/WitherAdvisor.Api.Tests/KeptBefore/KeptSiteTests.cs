@@ -66,7 +66,7 @@ public sealed class KeptSiteTests(KeptLofts lofts)
         {
             JsonNode row = JsonNode.Parse(KeptFile.Text(version, "advice/" + file))!;
             Assert.Equal((string)row["answer"]!, await lofts.Of(version).Text($"/v1/advice/{row["id"]}"));
-            Assert.Equal((string)row["request"]!, await lofts.Of(version).Text($"/v1/advice/{row["id"]}/input"));
+            Assert.Equal((string)row["request"]!, await lofts.Of(version).Text($"/v1/advice/{row["id"]}/request"));
         }
     }
 }

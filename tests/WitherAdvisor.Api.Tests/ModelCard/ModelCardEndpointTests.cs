@@ -25,7 +25,7 @@ public sealed class ModelCardEndpointTests(RunningService service)
 
         Assert.Equal(CoefficientCatalogue.All.Select(one => one.Symbol), coefficients.Select(one => (string)one!["symbol"]!));
         JsonNode skin = coefficients.Single(one => (string?)one!["symbol"] == "g_0")!;
-        Assert.Equal("skin_conductance_mm_per_s", (string?)skin["name"]);
+        Assert.Equal("cuticular_conductance_mm_per_s", (string?)skin["name"]);
         Assert.Equal(1, (double)skin["value"]!);
         Assert.Equal("fitted", (string?)skin["status"]);
         Assert.Null((string?)coefficients.Single(one => (string?)one!["status"] == "definition")!["name"]);
@@ -63,7 +63,7 @@ public sealed class ModelCardEndpointTests(RunningService service)
         Assert.True((double)water["change_at_high_hours"]! > 0.1);
         Assert.Equal((double)wet["planned_hours"]! + (double)water["change_at_high_hours"]!, (double)water["at_high_hours"]!, 0.02);
         Assert.Equal("p10_to_p90", (string?)water["reach"]);
-        Assert.Equal("misjudged", (string?)One(wet, "bars", "green_weight")["reach"]);
+        Assert.Equal("input_error", (string?)One(wet, "bars", "green_weight")["reach"]);
     }
 
     // The card asks without a database what the first start asks with one.

@@ -53,12 +53,12 @@ public sealed class ApiDocumentTests(RunningService service)
     {
         string[] unitBeside =
         [
-            "NoticeAnswer.allowed", "NoticeAnswer.reached", "ReliefAnswer.amount",
-            "CoefficientAnswer.value", "CoefficientAnswer.least", "CoefficientAnswer.most",
-            "CardCoefficientAnswer.value", "CardCoefficientAnswer.least", "CardCoefficientAnswer.most",
-            "ConstantAnswer.value", "RangeAnswer.least", "RangeAnswer.most",
-            "LearnedAnswer.prior", "LearnedAnswer.before", "LearnedAnswer.after", "LearnedAnswer.low", "LearnedAnswer.high",
-            "SensitivityBarAnswer.low_value", "SensitivityBarAnswer.planned_value", "SensitivityBarAnswer.high_value",
+            "NoticeResponse.allowed", "NoticeResponse.reached", "ReliefResponse.amount",
+            "CoefficientResponse.value", "CoefficientResponse.least", "CoefficientResponse.most",
+            "CardCoefficientResponse.value", "CardCoefficientResponse.least", "CardCoefficientResponse.most",
+            "ConstantResponse.value", "RangeResponse.least", "RangeResponse.most",
+            "LearnedResponse.prior", "LearnedResponse.before", "LearnedResponse.after", "LearnedResponse.low", "LearnedResponse.high",
+            "InputSensitivityResponse.low_value", "InputSensitivityResponse.planned_value", "InputSensitivityResponse.high_value",
         ];
         await EachField((name, field) => Assert.True(
             !Types(field).Contains("number") || field["x-unit"] is not null || unitBeside.Contains(name),
@@ -70,7 +70,7 @@ public sealed class ApiDocumentTests(RunningService service)
     {
         await EachField((name, field) =>
         {
-            if (!name.Split('.')[0].EndsWith("Input", StringComparison.Ordinal))
+            if (!name.Split('.')[0].EndsWith("Request", StringComparison.Ordinal))
             {
                 return;
             }

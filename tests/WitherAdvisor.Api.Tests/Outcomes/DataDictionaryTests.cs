@@ -35,10 +35,10 @@ public sealed class DataDictionaryTests(RunningService service)
     }
 
     [Theory]
-    [InlineData(typeof(BatchInput))]
-    [InlineData(typeof(LabelInput))]
-    [InlineData(typeof(OutcomeInput))]
-    [InlineData(typeof(LayersInput))]
+    [InlineData(typeof(BatchRequest))]
+    [InlineData(typeof(LabelRequest))]
+    [InlineData(typeof(OutcomeRequest))]
+    [InlineData(typeof(LayersRequest))]
     public void A_column_allows_what_the_field_of_its_name_allows(Type request)
     {
         List<(FieldShape Field, LogColumn Column)> same =

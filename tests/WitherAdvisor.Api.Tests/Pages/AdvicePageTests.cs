@@ -86,7 +86,7 @@ public sealed class AdvicePageTests
     [Fact]
     public async Task What_matters_most_for_the_batch_stands_under_why()
     {
-        SensitivityBar bar = new("surface_water", SensitivityReach.P10ToP90, "kg/kg", 0.1, 0.2, 0.3, 10, 9, 11, null);
+        InputSensitivity bar = new("surface_water", SensitivityReach.P10ToP90, "kg/kg", 0.1, 0.2, 0.3, 10, 9, 11, null);
 
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() with { Sensitivity = new(10, new(8, 10, 12), [bar]) } });
 
@@ -118,7 +118,7 @@ public sealed class AdvicePageTests
     {
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() });
 
-        Assert.Contains("Ambient air is not foretold for 11 of the 12 hours", page, StringComparison.Ordinal);
+        Assert.Contains("Ambient air is not forecast for 11 of the 12 hours", page, StringComparison.Ordinal);
         Assert.Contains("Radiation was not measured in 72 of the 72 hours", page, StringComparison.Ordinal);
         Assert.All(Cautions.All(Wordbook.English), caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
     }

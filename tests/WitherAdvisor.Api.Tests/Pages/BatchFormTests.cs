@@ -115,7 +115,7 @@ public sealed class BatchFormTests
         (EnteredBatch? entered, _) = Read(Filled((TimeFields.Date(BatchForm.PluckedFrom), date), (TimeFields.Time(BatchForm.PluckedFrom), time)));
 
         DateTimeOffset from = new WallClock("Asia/Colombo").Read(date, time)!.Value;
-        BatchInput input = new()
+        BatchRequest input = new()
         {
             Label = new() { Division = "Lower", Field = "7" },
             PluckedFrom = from,
@@ -135,7 +135,7 @@ public sealed class BatchFormTests
     {
         (EnteredBatch? entered, _) = Read(Filled((TimeFields.Date(BatchForm.ReadyBy), date), (TimeFields.Time(BatchForm.ReadyBy), time)));
 
-        BatchInput input = new()
+        BatchRequest input = new()
         {
             Label = new() { Division = "Lower", Field = "7" },
             PluckedFrom = Sample.LoadedAt.AddHours(-8),

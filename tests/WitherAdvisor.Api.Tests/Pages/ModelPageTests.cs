@@ -49,7 +49,7 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public void An_end_that_is_never_reached_runs_to_the_edge_and_says_so()
     {
-        TornadoEnd end = new TornadoDrawing("a", Made(("skin_conductance", null, -1)), Wordbook.English).Rows[0].Low!;
+        TornadoEnd end = new TornadoDrawing("a", Made(("cuticular_conductance", null, -1)), Wordbook.English).Rows[0].Low!;
 
         Assert.Equal(TornadoFrame.Middle + TornadoFrame.Reach, end.X);
         Assert.Equal("not reached", end.Text);
@@ -60,12 +60,12 @@ public sealed class ModelPageTests : IDisposable
 
     [Fact]
     public void Every_input_that_the_model_moves_has_words() => Assert.All(
-        CardBatch.All.SelectMany(batch => batch.Sensitivity.Bars), bar => Assert.Contains($"sensitivity.{bar.Code}", Wordbook.English.Texts.Keys));
+        CardBatch.All.SelectMany(batch => batch.Sensitivity.Inputs), bar => Assert.Contains($"sensitivity.{bar.Code}", Wordbook.English.Texts.Keys));
 
     public void Dispose() => host.Dispose();
 
     private static Sensitivity Made(params (string Code, double? Low, double? High)[] changes) => new(
         10, new(9, 10, 11.5),
-        [.. changes.Select(change => new SensitivityBar(
+        [.. changes.Select(change => new InputSensitivity(
             change.Code, SensitivityReach.P10ToP90, "1", 0.1, 0.2, 0.3, 10, 10 + change.Low, 10 + change.High, null))]);
 }

@@ -62,7 +62,7 @@ internal static class Sample
             new WeighingCheck(9, 640, 604, 688, 5.44, new(11.1, -2.0), new(null, null)),
         ],
         [new LimitNotice(LimitKind.Spread, 0.03, 0.027), new LimitNotice(LimitKind.WantedHygrometricDifference, 7.2, 9.0)],
-        [new Relief(ReliefKind.RollLater, 1.5)], Leaf, [new Assumption.AirNotForetold(11, 12, 11, 0)], "defaults-1", 1840);
+        [new Relief(ReliefKind.RollLater, 1.5)], Leaf, [new Assumption.AirNotForecast(11, 12, 11, 0)], "defaults-1", 1840);
 
     public static AdviceOutcome.CannotAdvise Refused { get; } = new(
         [new LimitNotice(LimitKind.LongestTimeSincePlucking, 24, 27.3), new LimitNotice(LimitKind.PlenumDryBulb, 35, 35)],

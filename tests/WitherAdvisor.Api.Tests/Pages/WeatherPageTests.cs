@@ -37,7 +37,7 @@ public sealed class WeatherPageTests : IDisposable
     public async Task Age_holes_days_and_spells_stand_in_words_beside_the_pictures()
     {
         await host.WithSite();
-        // Read hourly to 3 h ago, 2 mm an hour on the day before; foretold from then to the coming noon.
+        // Read hourly to 3 h ago, 2 mm an hour on the day before; forecast from then to the coming noon.
         await Save(WeatherSource.Observed, Hours(-24 * 20, -3, hour => hour is > -40 and <= -20 ? 2 : 0));
         await Save(WeatherSource.CallerForecast, Hours(-2, 20, _ => 0));
 
@@ -50,7 +50,7 @@ public sealed class WeatherPageTests : IDisposable
         Assert.Contains("Wet spell.", page, StringComparison.Ordinal);
         Assert.Matches(@"Mon 13 Jul wet [0-9.]+ [0-9]+", page);
         Assert.Contains("Mon 13 Jul: wet. 40 mm fell in 72 hours; a wet spell begins at 25 mm.", page, StringComparison.Ordinal);
-        Assert.Contains("line dry foretold", html, StringComparison.Ordinal);
+        Assert.Contains("line dry forecast", html, StringComparison.Ordinal);
         Assert.Contains("class=\"ahead\"", html, StringComparison.Ordinal);
     }
 

@@ -39,7 +39,7 @@ public sealed class CoefficientSetTests(RunningService service)
             Reply replay = (await service.Caller.Post($"/v1/advice/{id}/replay")).Expect(200);
             Assert.Equal("true", replay.Headers.GetValues("Replay-Identical").Single());
             // Sent by anybody as a request of its own, the kept input gives the same answer.
-            string input = (await service.Caller.Get($"/v1/advice/{id}/input")).Expect(200).Text;
+            string input = (await service.Caller.Get($"/v1/advice/{id}/request")).Expect(200).Text;
             Assert.Equal(replay.Text, (await service.Caller.PostText("/v1/advice", input)).Expect(200).Text);
         }
     }
@@ -49,7 +49,7 @@ public sealed class CoefficientSetTests(RunningService service)
     {
         LoftWithPast loft = new(await OpenWithWeather());
         JsonNode taken = await loft.Loft.Take();
-        await loft.AdoptByHand("quick-leaf", new JsonObject { ["skin_conductance_mm_per_s"] = 1.3 });
+        await loft.AdoptByHand("quick-leaf", new JsonObject { ["cuticular_conductance_mm_per_s"] = 1.3 });
 
         JsonNode again = (await service.Caller.Post($"/v1/batches/{taken["batch"]!["id"]}/advice")).Expect(201).Json;
 
@@ -88,7 +88,7 @@ public sealed class CoefficientSetTests(RunningService service)
         Assert.Equal("mine", (string?)(await loft.Sets())["adopted"]);
     }
 
-    private static JsonObject Spread(double fraction) => new() { ["spreads"] = new JsonObject { ["skin_conductance_fraction"] = fraction } };
+    private static JsonObject Spread(double fraction) => new() { ["spreads"] = new JsonObject { ["cuticular_conductance_fraction"] = fraction } };
 
     private static double Band(JsonNode taken)
     {

@@ -1,5 +1,5 @@
 using WitherAdvisor.Bed;
-using WitherAdvisor.Loft.Recalibrating.Gathering;
+using WitherAdvisor.Loft.Recalibrating.Observing;
 using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Tests.Recalibration;

@@ -25,9 +25,9 @@ public sealed class RecalibrationTests(RunningService service)
         Assert.Equal(60, (int)report["used"]! + report["left_out"]!.AsArray().Count);
         Assert.True((int)report["used"]! >= 55, job.ToJsonString());
         Assert.Equal("better_than_current", (string?)report["verdict"]!["kind"]);
-        JsonNode skin = report["coefficients"]!.AsArray().Single(one => (string)one!["name"]! == "skin_conductance_mm_per_s")!;
+        JsonNode skin = report["coefficients"]!.AsArray().Single(one => (string)one!["name"]! == "cuticular_conductance_mm_per_s")!;
         // The loft's own truth, hidden from the service, is what it has to come nearer to than the default of 1 mm/s.
-        double truth = 1000 * Season.Value.Loft.Site.SkinConductanceMPerS;
+        double truth = 1000 * Season.Value.Loft.Site.CuticularConductanceMPerS;
         Assert.True(Math.Abs((double)skin["after"]! - truth) < Math.Abs(1 - truth), $"{skin}, truth {truth}");
         double proposed = (double)report["hold_out"]!["proposed"]!["mean_error_hours"]!;
         Assert.True(proposed < (double)report["hold_out"]!["current"]!["mean_error_hours"]!);
@@ -35,7 +35,7 @@ public sealed class RecalibrationTests(RunningService service)
         // Nothing is adopted by it.
         JsonNode before = await loft.Loft.Take();
         Assert.Equal("defaults-1", SetOf(before));
-        Assert.DoesNotContain("coefficients", (await loft.Caller.Get($"/v1/advice/{before["kept"]!["id"]}/input")).Expect(200).Text);
+        Assert.DoesNotContain("coefficients", (await loft.Caller.Get($"/v1/advice/{before["kept"]!["id"]}/request")).Expect(200).Text);
 
         string path = $"{loft.Path}/recalibrations/{job["id"]}";
         JsonNode adopted = (await loft.Caller.Post(path + "/adopt", new JsonObject { ["adopted_by"] = "head maker", ["reason"] = "It fits." })).Expect(200).Json;

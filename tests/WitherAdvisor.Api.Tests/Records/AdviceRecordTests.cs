@@ -12,7 +12,7 @@ namespace WitherAdvisor.Api.Tests.Records;
 /// <summary>An advice kept and opened again is the advice that was given.</summary>
 public sealed class AdviceRecordTests
 {
-    private static readonly AdviceInputs Inputs = AdviceInputMapping.ToDomain(InventedAdvice.Input("rain-wet"));
+    private static readonly AdviceInputs Inputs = AdviceRequestMapping.ToDomain(InventedAdvice.Input("rain-wet"));
     private static readonly AdviceOutcome Outcome = Advisor.Advise(Inputs.Request);
     private static readonly KeptAdvice Kept = Keep(Inputs, Outcome);
 
@@ -85,7 +85,7 @@ public sealed class AdviceRecordTests
     }
 
     private static KeptAdvice Keep(AdviceInputs inputs, AdviceOutcome outcome) => AdviceRecords.Keep(
-        "a-1", "b-1", DateTimeOffset.UnixEpoch, "0.0.0", inputs, outcome, new AnswerWriter().Write(inputs, outcome));
+        "a-1", "b-1", DateTimeOffset.UnixEpoch, "0.0.0", inputs, outcome, new ResponseWriter().Write(inputs, outcome));
 
     private static AdviceRecord Open(KeptAdvice kept) => Assert.IsType<OpenedRecord.Readable>(AdviceRecords.Open(kept)).Record;
 

@@ -15,7 +15,7 @@ namespace WitherAdvisor.Api.Tests.Records;
 
 public sealed class KeptAssumptionTests
 {
-    private static readonly AdviceInputs Inputs = AdviceInputMapping.ToDomain(InventedAdvice.Input("rain-wet"));
+    private static readonly AdviceInputs Inputs = AdviceRequestMapping.ToDomain(InventedAdvice.Input("rain-wet"));
     private static readonly Assumption[] All =
         [.. ClosedFamilyJson.Cases(typeof(Assumption)).Where(one => one != typeof(Assumption.SaidThen)).Select(one => (Assumption)Example.Of(one))];
 
@@ -42,7 +42,7 @@ public sealed class KeptAssumptionTests
     private static KeptAdvice Kept()
     {
         AdviceOutcome outcome = Advisor.Advise(Inputs.Request) with { Assumptions = All };
-        return AdviceRecords.Keep("a-1", "b-1", DateTimeOffset.UnixEpoch, "0.0.0", Inputs, outcome, new AnswerWriter().Write(Inputs, outcome));
+        return AdviceRecords.Keep("a-1", "b-1", DateTimeOffset.UnixEpoch, "0.0.0", Inputs, outcome, new ResponseWriter().Write(Inputs, outcome));
     }
 
     private static AdviceRecord Open(KeptAdvice kept) => Assert.IsType<OpenedRecord.Readable>(AdviceRecords.Open(kept)).Record;

@@ -13,10 +13,10 @@ internal static class DocumentedExamples
         JsonNode body = form.Input.IsGenericType
             ? new JsonArray(OfSchema(document, form.Input.GetGenericArguments()[0].Name))
             : OfSchema(document, form.Input.Name);
-        if (body is JsonObject whole && whole["forecast"]?[0] is { } foretold)
+        if (body is JsonObject whole && whole["forecast"]?[0] is { } forecast)
         {
             // The example of a reading is of the morning before loading.
-            foretold["time"] = "2026-03-01T18:00:00+05:30";
+            forecast["time"] = "2026-03-01T18:00:00+05:30";
         }
 
         return body;

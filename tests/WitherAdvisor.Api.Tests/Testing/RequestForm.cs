@@ -16,19 +16,19 @@ internal sealed record RequestForm(string Name, HttpMethod Method, Type Input, F
 {
     public static IReadOnlyList<RequestForm> All { get; } =
     [
-        new("site", HttpMethod.Put, typeof(SiteInput), At(loft => loft.Path + "-changed")),
-        new("trough", HttpMethod.Put, typeof(TroughInput), At(loft => loft.Path + "/troughs/trough-changed")),
-        new("readings", HttpMethod.Post, typeof(IReadOnlyList<ReadingInput>), At(loft => loft.Path + "/weather?kind=observed")),
-        new("rain totals", HttpMethod.Post, typeof(IReadOnlyList<RainTotalInput>), At(loft => loft.Path + "/rain-totals")),
-        new("batch", HttpMethod.Post, typeof(BatchOnTroughInput), At(loft => loft.Path + "/batches")),
-        new("unloaded", HttpMethod.Post, typeof(UnloadedInput), OfBatch("unloaded")),
-        new("cancelled", HttpMethod.Post, typeof(CancelledInput), OfBatch("cancelled")),
-        new("outcome", HttpMethod.Put, typeof(OutcomeInput), OfOutcome),
-        new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleInput>), At(loft => loft.Path + "/taster-scales")),
-        new("coefficient set", HttpMethod.Put, typeof(CoefficientsInput), At(loft => $"{loft.Path}/coefficient-sets/by-hand-{Guid.NewGuid():N}"[..^4])),
-        new("adoption", HttpMethod.Post, typeof(AdoptionInput), OfSet),
-        new("advice", HttpMethod.Post, typeof(AdviceInput), At(_ => "/v1/advice")),
-        new("simulation", HttpMethod.Post, typeof(SimulationInput), At(_ => "/v1/simulations")),
+        new("site", HttpMethod.Put, typeof(SiteRequest), At(loft => loft.Path + "-changed")),
+        new("trough", HttpMethod.Put, typeof(TroughRequest), At(loft => loft.Path + "/troughs/trough-changed")),
+        new("readings", HttpMethod.Post, typeof(IReadOnlyList<ReadingRequest>), At(loft => loft.Path + "/weather?kind=observed")),
+        new("rain totals", HttpMethod.Post, typeof(IReadOnlyList<RainTotalRequest>), At(loft => loft.Path + "/rain-totals")),
+        new("batch", HttpMethod.Post, typeof(BatchOnTroughRequest), At(loft => loft.Path + "/batches")),
+        new("unloaded", HttpMethod.Post, typeof(UnloadedRequest), OfBatch("unloaded")),
+        new("cancelled", HttpMethod.Post, typeof(CancelledRequest), OfBatch("cancelled")),
+        new("outcome", HttpMethod.Put, typeof(OutcomeRequest), OfOutcome),
+        new("taster scales", HttpMethod.Put, typeof(IReadOnlyList<TasterScaleRequest>), At(loft => loft.Path + "/taster-scales")),
+        new("coefficient set", HttpMethod.Put, typeof(CoefficientsRequest), At(loft => $"{loft.Path}/coefficient-sets/by-hand-{Guid.NewGuid():N}"[..^4])),
+        new("adoption", HttpMethod.Post, typeof(AdoptionRequest), OfSet),
+        new("advice", HttpMethod.Post, typeof(StatelessAdviceRequest), At(_ => "/v1/advice")),
+        new("simulation", HttpMethod.Post, typeof(PlanSimulationRequest), At(_ => "/v1/simulations")),
     ];
 
     public static RequestForm Of(string name) => All.Single(form => form.Name == name);

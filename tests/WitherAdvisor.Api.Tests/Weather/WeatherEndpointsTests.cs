@@ -30,8 +30,8 @@ public sealed class WeatherEndpointsTests(RunningService service)
     public async Task Forecasts_are_kept_apart_from_what_was_read()
     {
         TestLoft loft = await TestLoft.Open(service);
-        JsonArray foretold = Bodies.Readings(DateTimeOffset.Parse("2026-03-01T08:00:00Z"), 3);
-        (await loft.Caller.Post(loft.Path + "/weather?kind=forecast", foretold)).Expect(200);
+        JsonArray forecast = Bodies.Readings(DateTimeOffset.Parse("2026-03-01T08:00:00Z"), 3);
+        (await loft.Caller.Post(loft.Path + "/weather?kind=forecast", forecast)).Expect(200);
         Assert.Empty((await loft.Caller.Get($"{loft.Path}/weather?kind=observed&{Day}")).Json["readings"]!.AsArray());
         Assert.Equal(3, (await loft.Caller.Get($"{loft.Path}/weather?kind=forecast&{Day}")).Json["readings"]!.AsArray().Count);
     }

@@ -36,10 +36,10 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
         Assert.Matches("^[0-9]+ mm fell in 72 hours; a wet spell begins at 25 mm\\.$", (string)wetDay["spell"]!["because"]!);
         JsonNode[] hours = [.. review["hours"]!.AsArray().Select(hour => hour!)];
         Assert.Equal(18, hours.Count(hour => (bool)hour["is_ahead"]!));
-        Assert.All(hours.Where(hour => (bool)hour["is_ahead"]!), hour => Assert.Equal("foretold", (string)hour["standing"]!["dry_bulb"]!));
+        Assert.All(hours.Where(hour => (bool)hour["is_ahead"]!), hour => Assert.Equal("forecast", (string)hour["standing"]!["dry_bulb"]!));
         Assert.Equal(
             (double)hours[^1]["dry_bulb_c"]! - (double)hours[^1]["wet_bulb_c"]!, (double)hours[^1]["hygrometric_difference_k"]!, 0.011);
-        JsonNode hole = Assert.Single(review["holes"]!.AsArray(), hole => (string)hole!["quantity"]! == "rain" && (string)hole["instead"]! == "foretold")!;
+        JsonNode hole = Assert.Single(review["holes"]!.AsArray(), hole => (string)hole!["quantity"]! == "rain" && (string)hole["instead"]! == "forecast")!;
         Assert.Equal(1, (double)hole["length_hours"]!);
         Assert.Equal("rain", (string)review["wanted"]![0]!["kind"]!);
         Assert.Null(review["feed"]);

@@ -20,7 +20,7 @@ public sealed class CodesOfPagesTests
         Wordbook words = Wordbooks.Embedded.Find(tag)!;
 
         AllDistinct<CoefficientOrigin>(words.Name);
-        AllDistinct<HowWellTold>(words.Name);
+        AllDistinct<Identifiability>(words.Name);
         AllDistinct<KeptRows>(words.Name);
         AllDistinct<KeptRows>(keep => words.Name(keep, "test"));
         AllDistinct<RowState>(words.Name);

@@ -3,7 +3,7 @@ using WitherAdvisor.Documentation;
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Readings;
-using WitherAdvisor.Recalibration.Asking;
+using WitherAdvisor.Recalibration.NextMeasurements;
 using WitherAdvisor.Recalibration.Report;
 using WitherAdvisor.Review;
 using WitherAdvisor.Spells;
@@ -57,9 +57,9 @@ public sealed class EveryCaseHasWordsTests
         string[] names =
         [
             .. CoefficientCatalogue.All.Where(one => one.Status == CoefficientStatus.Fitted).Select(one => one.Name),
-            nameof(WitherCoefficients.BoundaryConductanceMPerS),
+            nameof(WitherCoefficients.BoundaryLayerConductanceMPerS),
         ];
-        foreach (HowWellTold told in Enum.GetValues<HowWellTold>())
+        foreach (Identifiability told in Enum.GetValues<Identifiability>())
         {
             AllDistinct(names.Select(name => LearnedWording.Sentence(Wordbook.English, new(name, "x", "1", 1, 1, 1.1, 0.9, 1.2, 0.5, told))));
         }

@@ -20,7 +20,7 @@ public sealed partial class WordsInSourceTests
     };
 
     /// <summary>A header, a class of the style sheet, and what the interface refuses, which it says in English.</summary>
-    private static readonly string[] NotOfThePage = ["\"default-src ", "\"rain foretold\"", "\"{} was given; {} is allowed.\""];
+    private static readonly string[] NotOfThePage = ["\"default-src ", "\"rain forecast\"", "\"{} was given; {} is allowed.\""];
 
     [Fact]
     public void No_component_writes_words_of_its_own() =>

@@ -65,9 +65,9 @@ internal sealed class BedCaseCourse
         double pressurePa = StandardAtmosphere.PressurePa(row.Number("elevation_m"));
         var coefficients = new WitherCoefficients
         {
-            LeafAreaM2PerKgDry = row.Number("leaf.A"),
-            BoundaryConductanceMPerS = row.Number("leaf.gb"),
-            SkinConductanceMPerS = row.Number("leaf.g0"),
+            SpecificLeafAreaM2PerKgDry = row.Number("leaf.A"),
+            BoundaryLayerConductanceMPerS = row.Number("leaf.gb"),
+            CuticularConductanceMPerS = row.Number("leaf.g0"),
             EquilibriumMoistureDryBasis = row.Number("leaf.Xe"),
             ReferenceMoistureDryBasis = row.Number("leaf.Xref"),
             SurfaceCapacityKgPerKg = row.Number("surface_capacity_kg_per_kg"),

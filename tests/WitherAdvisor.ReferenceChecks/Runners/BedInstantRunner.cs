@@ -30,7 +30,7 @@ public sealed class BedInstantRunner : IRunner
     {
         Inputs row = given.Inputs;
         double pressurePa = StandardAtmosphere.PressurePa(row.Number("z", 0));
-        BedSetup setup = given.Quantity == "wet_bed_kg_per_h_m2_and_k" ? Wet(row, pressurePa) : ConstantSkin(row, pressurePa);
+        BedSetup setup = given.Quantity == "wet_bed_kg_per_h_m2_and_k" ? Wet(row, pressurePa) : ConstantCuticle(row, pressurePa);
         AirState plenum = AirState.FromWetBulb(DryBulbC, DryBulbC - DifferenceK, pressurePa);
         var bed = new LeafBed(setup);
         double before = bed.MeanTissueDryBasis + bed.MeanSurfaceDryBasis;
@@ -50,14 +50,14 @@ public sealed class BedInstantRunner : IRunner
     private static BedSetup Wet(Inputs row, double pressurePa) => Setup(
         new(FreshMoistureWetBasis, SoakedKgPerKg), row.Number("load"), pressurePa, new WitherCoefficients());
 
-    private static BedSetup ConstantSkin(Inputs row, double pressurePa)
+    private static BedSetup ConstantCuticle(Inputs row, double pressurePa)
     {
         double m3PerMol = GasConstant * (DryBulbC + Saturation.KelvinAtZeroC) / pressurePa;
         return Setup(new(FreshMoistureWetBasis, 0), row.Number("load_kg_per_m2"), pressurePa, new WitherCoefficients
         {
-            LeafAreaM2PerKgDry = FreshLeafM2PerKg / (1 - FreshMoistureWetBasis),
-            BoundaryConductanceMPerS = NoFilm,
-            SkinConductanceMPerS = row.Number("skin_conductance_mol_per_m2_s") * m3PerMol,
+            SpecificLeafAreaM2PerKgDry = FreshLeafM2PerKg / (1 - FreshMoistureWetBasis),
+            BoundaryLayerConductanceMPerS = NoFilm,
+            CuticularConductanceMPerS = row.Number("cuticular_conductance_mol_per_m2_s") * m3PerMol,
         });
     }
 

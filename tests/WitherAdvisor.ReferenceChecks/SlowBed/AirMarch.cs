@@ -53,11 +53,11 @@ public sealed class AirMarch(BedWither wither, int nodes)
         double density = 1 / air.SpecificVolume(t, w);
         double wet = Math.Pow(Math.Min(1, Math.Max(water[nodes + node], 0) / surfaceCapacity), 2.0 / 3.0);
         double skin = Math.Max(
-            leaf.SkinConductanceMPerS * (water[node] - leaf.EquilibriumMoistureDryBasis)
+            leaf.CuticularConductanceMPerS * (water[node] - leaf.EquilibriumMoistureDryBasis)
                 / (leaf.ReferenceMoistureDryBasis - leaf.EquilibriumMoistureDryBasis), 1e-12);
-        double evaporation = leaf.LeafAreaM2PerKgDry * density * heat * deficit * leaf.BoundaryConductanceMPerS / latent;
+        double evaporation = leaf.SpecificLeafAreaM2PerKgDry * density * heat * deficit * leaf.BoundaryLayerConductanceMPerS / latent;
         double fromSurface = wet * evaporation / (slope + gamma);
-        double fromTissue = (1 - wet) * evaporation / (slope + gamma * (1 + leaf.BoundaryConductanceMPerS / skin));
+        double fromTissue = (1 - wet) * evaporation / (slope + gamma * (1 + leaf.BoundaryLayerConductanceMPerS / skin));
         rates[node] = -fromTissue;
         rates[nodes + node] = -fromSurface;
         double moistening = wither.DryMassKgPerM2 * (fromSurface + fromTissue) / dryAir;

@@ -100,22 +100,22 @@ public sealed class AdviceProperties
     }
 
     [Property]
-    public void Air_that_is_not_foretold_makes_the_answer_no_surer_and_without_heat_less_sure(AdviceRequest request)
+    public void Air_that_is_not_forecast_makes_the_answer_no_surer_and_without_heat_less_sure(AdviceRequest request)
     {
         AdviceRequest steady = request with
         {
             Forecast = [.. Enumerable.Range(1, 36).Select(hour => request.Readings[^1] with { Time = request.Batch.LoadedAt.AddHours(hour) })],
         };
-        if (Advisor.Advise(steady) is AdviceOutcome.Advised foretold && foretold.ReadyHours.P90 is { } latest)
+        if (Advisor.Advise(steady) is AdviceOutcome.Advised forecast && forecast.ReadyHours.P90 is { } latest)
         {
             // Without the forecast the same air is taken, for it was the same the day before.
             AdviceOutcome.Advised unsure = InventedBatch.Advised(steady with { Forecast = [] });
-            Assert.Equal(foretold.Plan.StopHour, unsure.Plan.StopHour, 0.1);
-            double? wider = unsure.ReadyHours.P90 - unsure.ReadyHours.P10 - (latest - foretold.ReadyHours.P10);
+            Assert.Equal(forecast.Plan.StopHour, unsure.Plan.StopHour, 0.1);
+            double? wider = unsure.ReadyHours.P90 - unsure.ReadyHours.P10 - (latest - forecast.ReadyHours.P10);
             Assert.False(wider < -1e-9);
-            bool heated = foretold.Plan.Settings.Any(setting => setting.HotAirShare > 0);
+            bool heated = forecast.Plan.Settings.Any(setting => setting.HotAirShare > 0);
             Assert.True(heated || wider is null or > 0);
-            Assert.Contains(unsure.Assumptions, assumption => assumption.Code == "air_not_foretold");
+            Assert.Contains(unsure.Assumptions, assumption => assumption.Code == "air_not_forecast");
         }
     }
 

@@ -89,7 +89,7 @@ public sealed class RefusalTests
         {
             Readings = [new WeatherReading(InventedBatch.LoadedAt, DryBulbC: 19, WetBulbC: 17)],
         });
-        Assert.Contains(advised.Assumptions, assumption => assumption.Code == "air_not_foretold");
+        Assert.Contains(advised.Assumptions, assumption => assumption.Code == "air_not_forecast");
     }
 
     [Fact]

@@ -10,7 +10,7 @@ using Xunit;
 
 namespace WitherAdvisor.Tests.Ambient;
 
-/// <summary>The air of the coming hours: foretold, else that of the day before, else the last that is known.</summary>
+/// <summary>The air of the coming hours: forecast, else that of the day before, else the last that is known.</summary>
 public sealed class ForecastAheadTests
 {
     private const double Hours = 10;
@@ -18,11 +18,11 @@ public sealed class ForecastAheadTests
     private static readonly DateTimeOffset LoadedAt = InventedDays.At(13);
 
     [Fact]
-    public void A_night_that_is_foretold_to_its_end_leaves_nothing_to_say()
+    public void A_night_that_is_forecast_to_its_end_leaves_nothing_to_say()
     {
         ForecastAhead ahead = Ahead([], Air(0, 12));
 
-        Assert.True(ahead.Foretold);
+        Assert.True(ahead.IsComplete);
         Assert.Empty(ahead.Assumptions);
     }
 
@@ -32,7 +32,7 @@ public sealed class ForecastAheadTests
         ForecastAhead ahead = Ahead([], []);
 
         Assert.Null(ahead.Ambient);
-        Assert.False(ahead.Foretold);
+        Assert.False(ahead.IsComplete);
     }
 
     [Fact]
@@ -41,8 +41,8 @@ public sealed class ForecastAheadTests
         ForecastAhead ahead = Ahead(Air(-24, 0), []);
 
         Assert.Equal(InventedDays.Ordinary.Between(-8, -8, _ => 0).Single().DryBulbC!.Value, ahead.Ambient!.Hours[3].DryBulbC, 1e-9);
-        Assert.False(ahead.Foretold);
-        Assert.Equal([new Assumption.AirNotForetold(11, 12, 11, 0)], ahead.Assumptions);
+        Assert.False(ahead.IsComplete);
+        Assert.Equal([new Assumption.AirNotForecast(11, 12, 11, 0)], ahead.Assumptions);
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public sealed class ForecastAheadTests
         ForecastAhead ahead = Ahead(Air(0, 0), []);
 
         Assert.All(ahead.Ambient!.Hours, air => Assert.Equal(ahead.Ambient.Hours[0], air));
-        Assert.Equal([new Assumption.AirNotForetold(11, 12, 0, 11)], ahead.Assumptions);
+        Assert.Equal([new Assumption.AirNotForecast(11, 12, 0, 11)], ahead.Assumptions);
     }
 
     [Fact]
@@ -65,12 +65,12 @@ public sealed class ForecastAheadTests
     }
 
     [Fact]
-    public void A_night_that_is_not_foretold_is_less_sure()
+    public void A_night_that_is_not_forecast_is_less_sure()
     {
         LeafEstimate leaf = PlanBasis.Of(InventedBatch.Measured(18, 0.85, 0.78, 0.1)).Leaf;
 
-        Assert.Equal(UncertainSpreads.ForetoldAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), foretold: true).NightAirK);
-        Assert.Equal(UncertainSpreads.UnknownAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), foretold: false).NightAirK);
+        Assert.Equal(UncertainSpreads.ForecastAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), forecast: true).NightAirK);
+        Assert.Equal(UncertainSpreads.UnknownAirK, UncertainSpreads.Of(leaf, new CoefficientSpreads(), forecast: false).NightAirK);
     }
 
     [Fact]
@@ -83,8 +83,8 @@ public sealed class ForecastAheadTests
         Assert.Equal(night.Hours[^1], Assert.Single(night.From(1_000).Hours));
     }
 
-    private static ForecastAhead Ahead(IReadOnlyList<WeatherReading> read, IReadOnlyList<WeatherReading> foretold) =>
-        ForecastAhead.Of(InventedDays.Site, LoadedAt, read, new(foretold, 0, 0), Hours);
+    private static ForecastAhead Ahead(IReadOnlyList<WeatherReading> read, IReadOnlyList<WeatherReading> forecast) =>
+        ForecastAhead.Of(InventedDays.Site, LoadedAt, read, new(forecast, 0, 0), Hours);
 
     /// <summary>A reading each hour between two hours from loading.</summary>
     private static List<WeatherReading> Air(int from, int to) => [.. InventedDays.Ordinary.Between(13 + from, 13 + to, _ => 0)];

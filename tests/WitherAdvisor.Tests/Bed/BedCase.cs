@@ -50,9 +50,9 @@ internal sealed class BedCase
         JsonElement leaf = bed.GetProperty("leaf");
         return new()
         {
-            LeafAreaM2PerKgDry = leaf.GetProperty("A").GetDouble(),
-            BoundaryConductanceMPerS = leaf.GetProperty("gb").GetDouble(),
-            SkinConductanceMPerS = leaf.GetProperty("g0").GetDouble(),
+            SpecificLeafAreaM2PerKgDry = leaf.GetProperty("A").GetDouble(),
+            BoundaryLayerConductanceMPerS = leaf.GetProperty("gb").GetDouble(),
+            CuticularConductanceMPerS = leaf.GetProperty("g0").GetDouble(),
             EquilibriumMoistureDryBasis = leaf.GetProperty("Xe").GetDouble(),
             ReferenceMoistureDryBasis = leaf.GetProperty("Xref").GetDouble(),
             SurfaceCapacityKgPerKg = Number("surface_capacity_kg_per_kg"),

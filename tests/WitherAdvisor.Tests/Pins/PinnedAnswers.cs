@@ -43,7 +43,7 @@ internal static class PinnedAnswers
     private static AdviceRequest ReadyBy(AdviceRequest request, double hours) =>
         request with { Batch = request.Batch with { ReadyBy = request.Batch.LoadedAt.AddHours(hours) } };
 
-    /// <summary>A week of which every third reading is missing, rain by gauge alone, the last hours foretold, wet to the hand.</summary>
+    /// <summary>A week of which every third reading is missing, rain by gauge alone, the last hours forecast, wet to the hand.</summary>
     private static AdviceRequest HalfRead()
     {
         AdviceRequest request = EstateRequest.Read(Estate, "rain-wet");
@@ -119,10 +119,10 @@ internal static class PinnedAnswers
         IEnumerable<SourcedReading> read = InventedDays.Wet.Between(-24 * 20, 9, hour => hour % 7 == 0 ? 2 : 0)
             .Where((_, i) => i % 11 > 1)
             .Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, now));
-        IEnumerable<SourcedReading> foretold = InventedDays.Ordinary.Between(-24 * 70, 40, hour => hour % 50 == 0 ? 6 : 0)
+        IEnumerable<SourcedReading> forecast = InventedDays.Ordinary.Between(-24 * 70, 40, hour => hour % 50 == 0 ? 6 : 0)
             .Select(reading => new SourcedReading(reading, WeatherSource.FeedForecast, "hill", now.AddHours(-1)));
         RainTotal[] totals = [new(InventedDays.At(-300), InventedDays.At(-250), 25)];
-        ComposedWeather weather = WeatherComposition.Of([.. read, .. foretold], totals);
+        ComposedWeather weather = WeatherComposition.Of([.. read, .. forecast], totals);
         return WeatherReview.Of(InventedDays.Site, weather, new(now, InventedDays.LastMidnight), new());
     }
 }

@@ -85,9 +85,9 @@ public sealed class AirwaysDayTests
             Assert.InRange(hour.DryBulbC.Value!.Value, low, high);
             Assert.InRange(hour.HygrometricDifferenceK.Value!.Value, 0, hour.DryBulbC.Value!.Value - hour.DewPointC.Value!.Value + 0.001);
         });
-        int read = today.Count(hour => hour.DryBulbC.Standing == ValueStanding.Read);
+        int read = today.Count(hour => hour.DryBulbC.Standing == ValueStanding.Observed);
         Assert.True(read <= reports.Length && read >= reports.Length / 2, $"{read} hours read of {reports.Length} reports");
-        Assert.Contains(today, hour => hour.DryBulbC.Standing == ValueStanding.Read);
+        Assert.Contains(today, hour => hour.DryBulbC.Standing == ValueStanding.Observed);
     }
 
     private static ReviewDay Today(WeatherReview review) => Assert.Single(review.Days, day => day.To == DayEnd);

@@ -26,7 +26,7 @@ public sealed class WeatherAgeTests
 
         Assert.Equal(
             (InventedDays.At(8), InventedDays.At(4), InventedDays.At(-2), InventedDays.At(20), InventedDays.At(9)),
-            (age.LastRead!.Value, age.LastObserved!.Value, age.LastGauged!.Value, age.LastForetold!.Value, age.ForecastSavedAt!.Value));
+            (age.LastKnown!.Value, age.LastObserved!.Value, age.LastGauged!.Value, age.LastForecast!.Value, age.ForecastSavedAt!.Value));
     }
 
     [Fact]

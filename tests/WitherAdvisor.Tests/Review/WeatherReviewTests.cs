@@ -60,7 +60,7 @@ public sealed class WeatherReviewTests
     }
 
     [Fact]
-    public void What_is_read_drawn_foretold_and_unknown_is_told_apart()
+    public void What_is_read_drawn_forecast_and_unknown_is_told_apart()
     {
         // Hourly to 6 h, none at 4 and 5 h (drawn across), a forecast from 9 h to 20 h, then nothing.
         List<SourcedReading> rows = [.. Rows(InventedDays.Ordinary.Between(-480, 6, _ => 0).Where(reading => reading.Time != InventedDays.At(4) && reading.Time != InventedDays.At(5)))];
@@ -68,15 +68,15 @@ public sealed class WeatherReviewTests
 
         WeatherReview review = Review(WeatherComposition.Of(rows, []));
 
-        Assert.Equal(ValueStanding.Read, At(review, InventedDays.At(3)).DryBulbC.Standing);
+        Assert.Equal(ValueStanding.Observed, At(review, InventedDays.At(3)).DryBulbC.Standing);
         Assert.Equal(ValueStanding.Filled, At(review, InventedDays.At(4)).DewPointC.Standing);
         Assert.Equal(ValueStanding.Unknown, At(review, InventedDays.At(4)).RainMm.Standing);
-        Assert.Equal(ValueStanding.Foretold, At(review, InventedDays.At(10)).RainMm.Standing);
-        Assert.Equal(ValueStanding.Foretold, At(review, InventedDays.At(10)).SurfaceWaterKgPerKg.Standing);
+        Assert.Equal(ValueStanding.Forecast, At(review, InventedDays.At(10)).RainMm.Standing);
+        Assert.Equal(ValueStanding.Forecast, At(review, InventedDays.At(10)).SurfaceWaterKgPerKg.Standing);
         ReviewHour unknown = At(review, InventedDays.At(23));
         Assert.Null(unknown.DryBulbC.Value);
         Assert.Null(unknown.RainMm.Value);
-        Assert.Equal(WhyUnknown.Untold, unknown.RainMm.Reason);
+        Assert.Equal(WhyUnknown.NeitherObservedNorForecast, unknown.RainMm.Reason);
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class WeatherReviewTests
         Assert.Equal(
             [
                 new(WeatherQuantity.Rain, InventedDays.At(-30).ToUniversalTime(), InventedDays.At(-20).ToUniversalTime(), ValueStanding.Unknown),
-                new(WeatherQuantity.Rain, InventedDays.At(6).ToUniversalTime(), InventedDays.At(12).ToUniversalTime(), ValueStanding.Foretold),
+                new(WeatherQuantity.Rain, InventedDays.At(6).ToUniversalTime(), InventedDays.At(12).ToUniversalTime(), ValueStanding.Forecast),
             ],
             rain);
     }
@@ -118,9 +118,9 @@ public sealed class WeatherReviewTests
 
         WeatherAge age = Review(WeatherComposition.Of(rows, [])).Age;
 
-        Assert.Equal(3, age.ReadAgoH!.Value, Rounding);
+        Assert.Equal(3, age.KnownAgoH!.Value, Rounding);
         Assert.Equal(InventedDays.At(4), age.LastObserved);
-        Assert.Equal(InventedDays.At(40), age.LastForetold);
+        Assert.Equal(InventedDays.At(40), age.LastForecast);
         Assert.False(age.IsStale);
     }
 
@@ -150,7 +150,7 @@ public sealed class WeatherReviewTests
             Assert.Null(day.Spell.Kind);
             Assert.All([day.RainMm, day.ReferenceMm, day.DepletionMm, day.WaterStress, day.DryingPowerKPaMPerS], value => Assert.Null(value.Value));
         });
-        Assert.Null(review.Age.ReadAgoH);
+        Assert.Null(review.Age.KnownAgoH);
         Assert.True(review.Age.IsStale);
         Assert.Equal(4, review.Holes.Count);
     }

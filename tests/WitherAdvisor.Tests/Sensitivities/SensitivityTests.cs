@@ -26,13 +26,13 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     [InlineData("surface_water", true)]
     [InlineData("green_weight", true)]
     [InlineData("loading_time", true)]
-    [InlineData("skin_conductance", false)]
-    [InlineData("boundary_conductance", false)]
+    [InlineData("cuticular_conductance", false)]
+    [InlineData("boundary_layer_conductance", false)]
     [InlineData("airflow", false)]
     [InlineData("held_difference", false)]
     public void More_of_it_makes_the_wither_longer_or_shorter_as_nature_has_it(string code, bool longer)
     {
-        SensitivityBar bar = Bar(RainWet, code);
+        InputSensitivity bar = Bar(RainWet, code);
 
         Assert.True(bar.LowValue < bar.PlannedValue && bar.PlannedValue < bar.HighValue);
         Assert.Equal(longer, bar.ChangeAtHighHours > 0);
@@ -43,7 +43,7 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     [MemberData(nameof(Batches))]
     public void The_widest_bar_comes_first(string batch)
     {
-        double[] widths = [.. Of(Request(batch)).Bars.Select(bar => bar.WidthHours ?? double.PositiveInfinity)];
+        double[] widths = [.. Of(Request(batch)).Inputs.Select(bar => bar.WidthHours ?? double.PositiveInfinity)];
 
         Assert.Equal(widths.OrderDescending(), widths);
         Assert.True(widths[0] > 1, $"{widths[0]} h");
@@ -54,7 +54,7 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     public void Ends_lie_evenly_about_the_plan_where_the_model_is_nearly_straight(string batch)
     {
         // Second-order terms: where an input of a tenth or so is moved, a quarter of the way out at most.
-        foreach (SensitivityBar bar in Of(Request(batch)).Bars.Where(bar => bar.Code is "skin_conductance" or "tissue_moisture" or "airflow" or "green_weight"))
+        foreach (InputSensitivity bar in Of(Request(batch)).Inputs.Where(bar => bar.Code is "cuticular_conductance" or "tissue_moisture" or "airflow" or "green_weight"))
         {
             double low = Math.Abs(bar.ChangeAtLowHours!.Value);
             double high = Math.Abs(bar.ChangeAtHighHours!.Value);
@@ -67,12 +67,12 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     public void Taken_together_the_bars_are_as_wide_as_the_band_of_the_advice(string batch)
     {
         Sensitivity sensitivity = Of(Request(batch));
-        double together = Math.Sqrt(sensitivity.Bars
+        double together = Math.Sqrt(sensitivity.Inputs
             .Where(bar => bar.Reach == SensitivityReach.P10ToP90)
             .Sum(bar => bar.WidthHours!.Value * bar.WidthHours.Value));
         double band = sensitivity.ReadyHours.P90!.Value - sensitivity.ReadyHours.P10!.Value;
         output.WriteLine($"{batch}: {sensitivity.PlannedHours:F2} h, band {band:F3}, together {together:F3}");
-        foreach (SensitivityBar bar in sensitivity.Bars)
+        foreach (InputSensitivity bar in sensitivity.Inputs)
         {
             output.WriteLine($"{bar.Code,-22} {bar.LowValue:G4} {bar.PlannedValue:G4} {bar.HighValue:G4} {bar.Unit}: {bar.ChangeAtLowHours:F3} {bar.ChangeAtHighHours:F3}");
         }
@@ -85,8 +85,8 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     {
         Sensitivity sensitivity = Of(FromWeather);
 
-        Assert.Equal(sensitivity.Bars.Where(bar => bar.Reach == SensitivityReach.P10ToP90).Take(2), sensitivity.Widest(2));
-        Assert.Contains(sensitivity.Bars, bar => bar.Reach == SensitivityReach.Misjudged);
+        Assert.Equal(sensitivity.Inputs.Where(bar => bar.Reach == SensitivityReach.P10ToP90).Take(2), sensitivity.Widest(2));
+        Assert.Contains(sensitivity.Inputs, bar => bar.Reach == SensitivityReach.InputError);
     }
 
     [Fact]
@@ -119,16 +119,16 @@ public sealed class SensitivityTests(ITestOutputHelper output)
         AdviceRequest unheated = InventedBatch.Measured(24, 0.45, 0.75, 0);
 
         Assert.Equal(0, Bar(unheated, "held_difference").WidthHours);
-        SensitivityBar night = Bar(unheated, "night_air");
+        InputSensitivity night = Bar(unheated, "night_air");
         Assert.True(night.ChangeAtLowHours > 0.1 && night.ChangeAtHighHours < -0.1);
     }
 
     [Fact]
     public void Leaf_loaded_an_hour_later_than_said_is_ready_about_an_hour_later()
     {
-        SensitivityBar bar = Bar(RainWet, "loading_time");
+        InputSensitivity bar = Bar(RainWet, "loading_time");
 
-        Assert.Equal(SensitivityReach.Misjudged, bar.Reach);
+        Assert.Equal(SensitivityReach.InputError, bar.Reach);
         Assert.InRange(bar.ChangeAtHighHours!.Value, 0.8, 1.2);
         Assert.InRange(bar.ChangeAtLowHours!.Value, -1.2, -0.8);
     }
@@ -137,11 +137,11 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     public void An_end_that_is_never_reached_says_why_and_comes_first()
     {
         AdviceRequest slow = InventedBatch.Measured(17, 0.95, 0.80, 0.2);
-        slow = slow with { Coefficients = slow.Coefficients with { Spreads = slow.Coefficients.Spreads with { SkinConductance = 2 } } };
+        slow = slow with { Coefficients = slow.Coefficients with { Spreads = slow.Coefficients.Spreads with { CuticularConductance = 2 } } };
 
-        SensitivityBar first = Of(slow).Bars[0];
+        InputSensitivity first = Of(slow).Inputs[0];
 
-        Assert.Equal("skin_conductance", first.Code);
+        Assert.Equal("cuticular_conductance", first.Code);
         Assert.Null(first.HoursAtLow);
         Assert.Null(first.WidthHours);
         Assert.Equal(27, first.NotReachedWithinHours);
@@ -166,5 +166,5 @@ public sealed class SensitivityTests(ITestOutputHelper output)
 
     private static Sensitivity Of(AdviceRequest request) => Assert.IsType<Sensitivity>(SensitivityAnalysis.Of(request));
 
-    private static SensitivityBar Bar(AdviceRequest request, string code) => Of(request).Bars.Single(bar => bar.Code == code);
+    private static InputSensitivity Bar(AdviceRequest request, string code) => Of(request).Inputs.Single(bar => bar.Code == code);
 }

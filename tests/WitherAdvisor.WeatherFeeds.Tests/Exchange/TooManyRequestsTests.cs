@@ -48,14 +48,14 @@ public sealed class TooManyRequestsTests
         feed.Clock.Advance(TimeSpan.FromSeconds(seconds - 1));
         FeedAnswer second = await feed.Fetch();
 
-        Assert.Equal(Now.AddSeconds(seconds), first.ComeAgainAt);
+        Assert.Equal(Now.AddSeconds(seconds), first.RetryAfter);
         Assert.Equal(first, second);
-        Assert.Equal(first.ComeAgainAt, feed.Health.ComeAgainAt);
+        Assert.Equal(first.RetryAfter, feed.Health.RetryAfter);
         Assert.Single(server.Requests);
 
         feed.Clock.Advance(TimeSpan.FromSeconds(1));
         Expect.Series(await feed.Fetch());
-        Assert.Null(feed.Health.ComeAgainAt);
+        Assert.Null(feed.Health.RetryAfter);
     }
 
     // 10:20 is 34 hours into the fixture. Minutes of margin are ours, as clocks differ.
@@ -63,14 +63,14 @@ public sealed class TooManyRequestsTests
     [InlineData("minutely", "2026-06-05T10:21Z")]
     [InlineData("hourly", "2026-06-05T11:01Z")]
     [InlineData("daily", "2026-06-06T00:01Z")]
-    public async Task Without_the_header_the_feeds_words_say_when_to_come_again(string limit, string again)
+    public async Task Without_the_header_the_feeds_words_say_when_to_retry_after(string limit, string again)
     {
         using var server = new FeedServer(SentAway(limit));
         using var feed = new Feed(server.Url);
 
         FeedAnswer.Refused refused = Expect.Refusal(RefusalReason.TooManyRequests, await feed.Fetch());
 
-        Assert.Equal(DateTimeOffset.Parse(again, CultureInfo.InvariantCulture), refused.ComeAgainAt);
+        Assert.Equal(DateTimeOffset.Parse(again, CultureInfo.InvariantCulture), refused.RetryAfter);
         Assert.Contains("limit exceeded", Assert.IsType<FeedFault.LimitUsedUp>(refused.Fault).Said, StringComparison.Ordinal);
         Assert.Single(server.Requests);
     }
@@ -81,7 +81,7 @@ public sealed class TooManyRequestsTests
         using var server = new FeedServer(FeedServer.Status(429));
         using var feed = new Feed(server.Url);
 
-        Assert.Equal(Now.AddMinutes(1), Expect.Refusal(RefusalReason.TooManyRequests, await feed.Fetch()).ComeAgainAt);
+        Assert.Equal(Now.AddMinutes(1), Expect.Refusal(RefusalReason.TooManyRequests, await feed.Fetch()).RetryAfter);
     }
 
     [Fact]
@@ -101,7 +101,7 @@ public sealed class TooManyRequestsTests
         using var server = new FeedServer(FeedServer.Status(503).WithHeader("Retry-After", "600"));
         using var feed = new Feed(server.Url);
 
-        Assert.Equal(Now.AddMinutes(10), Expect.Refusal(RefusalReason.ServerFault, await feed.Fetch()).ComeAgainAt);
+        Assert.Equal(Now.AddMinutes(10), Expect.Refusal(RefusalReason.ServerFault, await feed.Fetch()).RetryAfter);
         Assert.Single(server.Requests);
     }
 

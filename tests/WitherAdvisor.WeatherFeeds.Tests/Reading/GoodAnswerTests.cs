@@ -65,6 +65,6 @@ public sealed class GoodAnswerTests
     [InlineData(10, FeedHourKind.Analysis)]
     [InlineData(11, FeedHourKind.PartForecast)]
     [InlineData(12, FeedHourKind.Forecast)]
-    public void Provenance_parts_what_has_been_from_what_is_foretold(int hour, FeedHourKind kind) =>
+    public void Provenance_parts_what_has_been_from_what_is_forecast(int hour, FeedHourKind kind) =>
         Assert.Equal(kind, Read.Good().Provenance.KindOf(new DateTimeOffset(2026, 6, 5, hour, 0, 0, TimeSpan.Zero)));
 }

@@ -15,7 +15,7 @@ public sealed class BreakerTests
         Assert.Equal(FeedBreaker.Open, feed.Health.Breaker);
 
         FeedAnswer.Refused left = Expect.Refusal(RefusalReason.BreakerOpen, await feed.Fetch());
-        Assert.Equal(FeedFixture.FetchedAt.AddMinutes(2), left.ComeAgainAt);
+        Assert.Equal(FeedFixture.FetchedAt.AddMinutes(2), left.RetryAfter);
         Assert.Equal(2, server.Requests.Count);
 
         feed.Clock.Advance(TimeSpan.FromMinutes(2));

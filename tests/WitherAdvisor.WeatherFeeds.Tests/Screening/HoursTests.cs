@@ -139,7 +139,7 @@ public sealed class HoursTests
     }
 
     [Fact]
-    public void Hours_after_the_date_of_an_old_answer_count_as_foretold()
+    public void Hours_after_the_date_of_an_old_answer_count_as_forecast()
     {
         FeedProvenance provenance = Read.Good(origin: Read.Origin with { DatedAt = FeedFixture.FetchedAt.AddHours(-5) }).Provenance;
 

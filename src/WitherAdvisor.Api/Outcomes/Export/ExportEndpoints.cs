@@ -17,7 +17,7 @@ internal static class ExportEndpoints
     }
 
     /// <summary>The columns of the log: type, unit, meaning and range of each.</summary>
-    private static List<ColumnAnswer> GetDictionary() => [.. LogColumn.All.Select(ColumnAnswer.Of)];
+    private static List<ColumnResponse> GetDictionary() => [.. LogColumn.All.Select(ColumnResponse.Of)];
 
     /// <summary>
     /// The log of a site by loading, each batch with what came of it and the last advice given for it. It is sent row by

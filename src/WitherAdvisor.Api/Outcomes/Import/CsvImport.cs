@@ -40,7 +40,7 @@ internal sealed class CsvImport(ISiteStore sites, LogImport import, TimeProvider
         WallClock clock = new(site.TimeZone, told.Words);
         IEnumerable<ReadLine> lines = new LineReading(site, Rules, clock.Read, time.NowInMilliseconds()).Over(file, header);
         OddRows odd = asked.Odd ?? OddRows.Ask;
-        return ImportMapping.ToAnswer(
+        return ImportMapping.ToResponse(
             asked.Mode == ImportMode.Take
                 ? await import.Take(site, lines, odd, asked.Keep ?? KeepRows.AllOrNone, cancel)
                 : await import.Preview(site, lines, odd, cancel),

@@ -8,13 +8,13 @@ internal static class ImportEndpoints
 {
     public static void MapOutcomeImport(this RouteGroupBuilder v1) => v1.MapGroup("").WithTags("Outcomes")
         .MapPost("sites/{site}/outcomes/import", PostImport)
-        .Produces<ProblemAnswer>(StatusCodes.Status409Conflict);
+        .Produces<ProblemResponse>(StatusCodes.Status409Conflict);
 
     /// <summary>
     /// Imports a log of past withers as CSV, by the columns of the data dictionary, or says row by row what would come of
     /// it. Times without offset are the site's. The same file twice adds nothing; what is kept already is never changed.
     /// </summary>
-    private static async Task<Results<Ok<ImportAnswer>, ProblemResult>> PostImport(
+    private static async Task<Results<Ok<ImportResponse>, ProblemResult>> PostImport(
         string site, Query<ImportQuery> query, SpooledCsv body, CsvImport import, CancellationToken cancel)
     {
         Imported imported = await import.Run(site, body.Value, query.Value, RowWording.OfRequests, cancel);

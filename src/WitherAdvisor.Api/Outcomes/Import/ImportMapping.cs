@@ -10,15 +10,15 @@ namespace WitherAdvisor.Api.Outcomes.Import;
 /// <summary>What came of an import as an answer: columns by the names in the file, reasons as sentences.</summary>
 internal static class ImportMapping
 {
-    public static Imported ToAnswer(ImportResult<ReadLine> result, WallClock clock, RowWording told) => result switch
+    public static Imported ToResponse(ImportResult<ReadLine> result, WallClock clock, RowWording told) => result switch
     {
-        ImportResult<ReadLine>.Previewed preview => new(ToAnswer(preview.Tally, kept: false, clock, told), null),
-        ImportResult<ReadLine>.Taken taken => new(ToAnswer(taken.Tally, taken.Tally.AddsAny, clock, told), null),
+        ImportResult<ReadLine>.Previewed preview => new(ToResponse(preview.Tally, kept: false, clock, told), null),
+        ImportResult<ReadLine>.Taken taken => new(ToResponse(taken.Tally, taken.Tally.AddsAny, clock, told), null),
         ImportResult<ReadLine>.NothingKept nothing => Imported.Refuse(NothingKept(nothing.Tally)),
         _ => throw new ArgumentOutOfRangeException(nameof(result), result, "Nobody has said what this is answered with."),
     };
 
-    private static ImportAnswer ToAnswer(ImportTally<ReadLine> tally, bool kept, WallClock clock, RowWording told) => new()
+    private static ImportResponse ToResponse(ImportTally<ReadLine> tally, bool kept, WallClock clock, RowWording told) => new()
     {
         Kept = kept,
         Rows = tally.Lines,
@@ -27,10 +27,10 @@ internal static class ImportMapping
         AlreadyThere = tally.Count(RowState.AlreadyThere),
         Odd = tally.Count(RowState.Odd),
         Wrong = tally.Count(RowState.Wrong),
-        Report = [.. tally.Shown.Select(line => ToAnswer(line, clock, told))],
+        Report = [.. tally.Shown.Select(line => ToResponse(line, clock, told))],
     };
 
-    private static ImportRowAnswer ToAnswer(JudgedLine<ReadLine> line, WallClock clock, RowWording told) => new()
+    private static ImportRowResponse ToResponse(JudgedLine<ReadLine> line, WallClock clock, RowWording told) => new()
     {
         Line = line.Line.Line,
         State = line.State,

@@ -9,7 +9,7 @@ namespace WitherAdvisor.Api.Outcomes.Import;
 /// <summary>Rows of a log keep to what requests keep to.</summary>
 internal sealed class RowRules : IRowRules
 {
-    public IEnumerable<FieldError> Check(Batch batch) => BatchMapping.ToInput(batch).CrossCheck();
+    public IEnumerable<FieldError> Check(Batch batch) => BatchMapping.ToRequest(batch).CrossCheck();
 
-    public IEnumerable<FieldError> Check(StoredOutcome outcome) => OutcomeChecks.Of(OutcomeMapping.ToInput(outcome));
+    public IEnumerable<FieldError> Check(StoredOutcome outcome) => OutcomeChecks.Of(OutcomeMapping.ToRequest(outcome));
 }

@@ -67,7 +67,7 @@ internal static class AdvicePageEndpoints
 
     private static RazorComponentResult Unreadable(OpenedRecord.Unreadable unreadable, PageContext page)
     {
-        ProblemAnswer problem = RecordProblems.Of(unreadable).Problem;
+        ProblemResponse problem = RecordProblems.Of(unreadable).Problem;
         return PageAnswer.Message(problem.Title, problem.Detail!, page, problem.Status);
     }
 

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 using WitherAdvisor.Api.Http;
 using WitherAdvisor.Api.Pages.Forms;
 using WitherAdvisor.Api.Recalibration.Adopting;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Api.Recalibration;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.Adopting;
@@ -33,10 +33,10 @@ internal static class CalibrationEndpoints
             return PageAnswer.Unknown("site", page);
         }
 
-        (StoredRecalibration Job, ReportAnswer Report)? proposal = await last.Of(site, cancel);
+        (StoredRecalibration Job, ReportResponse Report)? proposal = await last.Of(site, cancel);
         CalibrationView view = new(
             found, await jobs.List(site, cancel),
-            RecalibrationMapping.ToAnswer(await coefficients.List(site, cancel), await coefficients.Adoptions(site, cancel), new SiteClock(found.TimeZone)),
+            RecalibrationMapping.ToResponse(await coefficients.List(site, cancel), await coefficients.Adoptions(site, cancel), new SiteClock(found.TimeZone)),
             proposal?.Job.ProposalName, proposal?.Report, (await last.NextMeasurements(site, cancel)).Measurements);
         return PageAnswer.Of<CalibrationPage>(new { View = view, Page = page });
     }
@@ -65,9 +65,9 @@ internal static class CalibrationEndpoints
             async (_, form) =>
             {
                 AdoptionDecision decision = new(
-                    form.Text(AdoptedBy, form.Words["adopt.who"], AdoptionInput.LongestName),
-                    form.Text(Reason, form.Words["adopt.why"], AdoptionInput.LongestReason),
-                    form.Text(OverrideReason, form.Words["adopt.why_anyway"], AdoptionInput.LongestReason));
+                    form.Text(AdoptedBy, form.Words["adopt.who"], AdoptionRequest.LongestName),
+                    form.Text(Reason, form.Words["adopt.why"], AdoptionRequest.LongestReason),
+                    form.Text(OverrideReason, form.Words["adopt.why_anyway"], AdoptionRequest.LongestReason));
                 string name = form.Typed(Set);
                 return form.Problems.Count > 0
                     ? Problem.Conflict("unfit-form", form.Words["form.unchanged"], string.Join(' ', form.Problems.Select(problem => $"{problem.Label}: {problem.Text}")))

@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Recalibration;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
@@ -12,8 +12,8 @@ namespace WitherAdvisor.Api.Pages.Calibration;
 /// <param name="Report">What to judge it by.</param>
 /// <param name="Next">What would teach most.</param>
 public sealed record CalibrationView(
-    StoredSite Site, IReadOnlyList<StoredRecalibration> Jobs, CoefficientSetsAnswer Sets, string? Proposal, ReportAnswer? Report,
-    IReadOnlyList<NextMeasurementAnswer> Next)
+    StoredSite Site, IReadOnlyList<StoredRecalibration> Jobs, CoefficientSetsResponse Sets, string? Proposal, ReportResponse? Report,
+    IReadOnlyList<NextMeasurementResponse> Next)
 {
     /// <summary>The one that waits or runs.</summary>
     public StoredRecalibration? Open => Jobs.FirstOrDefault(job => job.IsOpen);

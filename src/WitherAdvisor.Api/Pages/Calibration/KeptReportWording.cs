@@ -1,5 +1,5 @@
 using WitherAdvisor.Api.Coefficients;
-using WitherAdvisor.Api.Recalibration.Answers;
+using WitherAdvisor.Api.Recalibration.Responses;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft;
 using WitherAdvisor.Recalibration;
@@ -12,26 +12,26 @@ namespace WitherAdvisor.Api.Pages.Calibration;
 /// <summary>Sentences of a report for its page. A report is kept with English ones: they are made again of its numbers.</summary>
 internal sealed class KeptReportWording(Wordbook words)
 {
-    public Told Verdict(ReportAnswer report) => Told.Again(words, report.Verdict.Text, book => RecalibrationWording.Verdict(
+    public Told Verdict(ReportResponse report) => Told.Again(words, report.Verdict.Text, book => RecalibrationWording.Verdict(
         book, new Verdict(report.Verdict.Kind, Percent.ToFraction(report.Verdict.ErrorReductionPercent), FewestOutcomes(report.Used)),
         report.Used, report.HoldOut is { } holdOut ? HoldOut(holdOut) : null));
 
-    public Told Learned(LearnedAnswer learned) => Told.Again(words, learned.Text, book => Field(learned.Name) is { } field
-        ? LearnedWording.Sentence(book, field.Coefficient.Name, field.ToDomain(learned.Before), field.ToDomain(learned.After), learned.Told)
+    public Told Learned(LearnedResponse learned) => Told.Again(words, learned.Text, book => Field(learned.Name) is { } field
+        ? LearnedWording.Sentence(book, field.Coefficient.Name, field.ToDomain(learned.Before), field.ToDomain(learned.After), learned.Identifiability)
         : null);
 
-    public Told Alike(AlikeAnswer pair) => Told.Again(words, pair.Text, book => Field(pair.First) is { } first && Field(pair.Second) is { } second
+    public Told Alike(AlikeResponse pair) => Told.Again(words, pair.Text, book => Field(pair.First) is { } first && Field(pair.Second) is { } second
         ? RecalibrationWording.Alike(book, new CorrelationWarning(first.Coefficient.Name, second.Coefficient.Name, pair.CorrelationFraction))
         : null);
 
-    public Told Drift(DriftAnswer drift) => Told.Again(words, drift.Text, book => RecalibrationWording.Drift(book, new Drift(
+    public Told Drift(DriftResponse drift) => Told.Again(words, drift.Text, book => RecalibrationWording.Drift(book, new Drift(
         Percent.ToFraction(drift.PerYearPercent), Percent.ToFraction(drift.LowPercent), Percent.ToFraction(drift.HighPercent), drift.Months)));
 
-    public Told Next(NextMeasurementAnswer next) => Told.Again(words, next.Text, book => RecalibrationWording.Next(book, new NextMeasurement(
+    public Told Next(NextMeasurementResponse next) => Told.Again(words, next.Text, book => RecalibrationWording.Next(book, new NextMeasurement(
         next.Code, next.Spell, Percent.ToFraction(next.VarianceDropPercent), Percent.ToFraction(next.ReadySpreadBeforePercent),
         Percent.ToFraction(next.ReadySpreadAfterPercent))));
 
-    public Told LeftOut(LeftOutAnswer one) => Told.Again(
+    public Told LeftOut(LeftOutResponse one) => Told.Again(
         words, one.Text,
         book => Enum.GetValues<LeftOutReason>().Where(reason => KeptWord.Of(reason) == one.Code)
             .Select(reason => RecalibrationWording.LeftOut(book, reason)).FirstOrDefault());
@@ -40,12 +40,12 @@ internal sealed class KeptReportWording(Wordbook words)
 
     private static CoefficientField? Field(string name) => CoefficientField.All.FirstOrDefault(field => field.Field.Name == name);
 
-    private static HoldOut HoldOut(HoldOutAnswer holdOut) => new(
+    private static HoldOut HoldOut(HoldOutResponse holdOut) => new(
         From: holdOut.From, Fitted: holdOut.Fitted, HeldOut: holdOut.HeldOut, Unexplained: holdOut.Unexplained,
         Proposed: Errors(holdOut.Proposed), ProposedSiteAlone: Errors(holdOut.ProposedSiteAlone),
         Current: Errors(holdOut.Current), Averages: Errors(holdOut.Averages));
 
-    private static SetErrors Errors(SetErrorsAnswer errors) => new(
+    private static SetErrors Errors(SetErrorsResponse errors) => new(
         errors.ReadyTimes, errors.MeanErrorHours, errors.BiasHours,
         errors.Moistures, Percent.ToFraction(errors.MeanErrorPoints), Percent.ToFraction(errors.BiasPoints));
 }

@@ -72,7 +72,7 @@ internal static class ImportPageEndpoints
         return whole.ToArray();
     }
 
-    private static RazorComponentResult Draw(StoredSite site, PageContext page, ImportAnswer? answer, byte[]? previewed, string? problem, string language) =>
+    private static RazorComponentResult Draw(StoredSite site, PageContext page, ImportResponse? answer, byte[]? previewed, string? problem, string language) =>
         PageAnswer.Of<ImportPage>(
             new { Site = site, Page = page, Answer = answer, Previewed = Text(previewed, problem), Problem = problem, ProblemLanguage = language },
             problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);

@@ -41,7 +41,7 @@ public sealed class TornadoDrawing
                 top += TornadoFrame.RowHeight;
             }
 
-            foreach (SensitivityBar bar in sensitivity.Bars.Where(bar => bar.Reach == reach))
+            foreach (InputSensitivity bar in sensitivity.Inputs.Where(bar => bar.Reach == reach))
             {
                 rows.Add(Row(top, bar));
                 top += TornadoFrame.RowHeight;
@@ -77,7 +77,7 @@ public sealed class TornadoDrawing
     private string MarkText(double hours) =>
         Math.Abs(hours) < SeenHours ? words["tornado.plan"] : $"{(hours > 0 ? "+" : "")}{Figures.Fixed(hours, hours % 1 == 0 ? 0 : 1)} h";
 
-    private static double MostHours(Sensitivity sensitivity) => sensitivity.Bars
+    private static double MostHours(Sensitivity sensitivity) => sensitivity.Inputs
         .SelectMany(bar => new[] { bar.ChangeAtLowHours, bar.ChangeAtHighHours })
         .Append(sensitivity.ReadyHours.P10 - sensitivity.PlannedHours)
         .Append(sensitivity.ReadyHours.P90 - sensitivity.PlannedHours)
@@ -87,7 +87,7 @@ public sealed class TornadoDrawing
         top, words["tornado.together"], words["tornado.together.range"],
         End(sensitivity.ReadyHours.P10 - sensitivity.PlannedHours), End(sensitivity.ReadyHours.P90 - sensitivity.PlannedHours));
 
-    private TornadoRow Row(double top, SensitivityBar bar)
+    private TornadoRow Row(double top, InputSensitivity bar)
     {
         var low = ShownNumber.Of(bar.LowValue, bar.Unit);
         var high = ShownNumber.Of(bar.HighValue, bar.Unit);

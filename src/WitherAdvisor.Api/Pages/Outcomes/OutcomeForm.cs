@@ -33,7 +33,7 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
     public const int FewestAirRows = 3;
     public const int FewestSampleRows = 2;
 
-    private static readonly NumberRange Hours = NumberRange.Plain(0, OutcomeInput.LongestHours, "h");
+    private static readonly NumberRange Hours = NumberRange.Plain(0, OutcomeRequest.LongestHours, "h");
 
     public int AirRows => airRows;
 
@@ -46,13 +46,13 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
     public static string Mark(int scale) => $"marks[{scale}].mark";
 
     /// <summary>As many rows as the outcome has, and one to add to; never fewer than the usual.</summary>
-    public static OutcomeForm For(IReadOnlyList<TasterScale> scales, PersonUnits units, OutcomeInput? kept) => new(
+    public static OutcomeForm For(IReadOnlyList<TasterScale> scales, PersonUnits units, OutcomeRequest? kept) => new(
         scales, units,
         Math.Max(FewestAirRows, 1 + Math.Max(kept?.AirSet?.Count ?? 0, kept?.AirMeasured?.Count ?? 0)),
         Math.Max(FewestSampleRows, 1 + (kept?.SampleWeighings?.Count ?? 0)));
 
     /// <summary>What was typed; where the reader found problems it is not whole.</summary>
-    public OutcomeInput Read(FormReader form) => new()
+    public OutcomeRequest Read(FormReader form) => new()
     {
         AirSet = [.. Rows(airRows, row => ReadAir(form, AirSet, row))],
         AirMeasured = [.. Rows(airRows, row => ReadAir(form, AirMeasured, row))],
@@ -69,11 +69,11 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
         SampleWeighings = [.. Rows(sampleRows, row => ReadSample(form, row))],
         Verdict = form.Choice<WitherVerdict>(Verdict, form.Words["outcome.verdict"]),
         Evenness = form.Choice<EvennessVerdict>(Evenness, form.Words["outcome.evenness"]),
-        Marks = [.. scales.Index().Select(scale => ReadMark(form, scale.Index, scale.Item)).OfType<MarkInput>()],
+        Marks = [.. scales.Index().Select(scale => ReadMark(form, scale.Index, scale.Item)).OfType<MarkRequest>()],
         Faults = LogLists.ReadTexts(form.Text(Faults, form.Words["outcome.faults"], 1600)),
-        Weather = form.Text(Weather, form.Words["outcome.weather"], OutcomeInput.LongestWords),
-        Note = form.Text(Note, form.Words["outcome.note"], OutcomeInput.LongestNote),
-        EnteredBy = form.Text(EnteredBy, form.Words["outcome.entered_by"], OutcomeInput.LongestWords),
+        Weather = form.Text(Weather, form.Words["outcome.weather"], OutcomeRequest.LongestWords),
+        Note = form.Text(Note, form.Words["outcome.note"], OutcomeRequest.LongestNote),
+        EnteredBy = form.Text(EnteredBy, form.Words["outcome.entered_by"], OutcomeRequest.LongestWords),
         Confirm = LogLists.ReadTexts(form.Typed(Confirm)),
     };
 
@@ -82,7 +82,7 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
 
     private static NumberRange Moisture(FormReader form) => NumberRange.Plain(5, 95, form.Words["unit.wet_basis"]);
 
-    private AirInput? ReadAir(FormReader form, string list, int row)
+    private AirRequest? ReadAir(FormReader form, string list, int row)
     {
         string Label(string value) => form.Words.Say(
             "outcome.air_row.field",
@@ -101,7 +101,7 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
 
     private double ToKelvin(double degrees) => degrees / units.DegreesApart(1);
 
-    private static SampleWeighingInput? ReadSample(FormReader form, int row)
+    private static SampleWeighingRequest? ReadSample(FormReader form, int row)
     {
         double? hour = form.Number(Sample(row, "hour"), form.Words.Say("outcome.sample_hour", ("row", row + 1)), Hours);
         double? weight = form.Number(
@@ -109,7 +109,7 @@ public sealed class OutcomeForm(IReadOnlyList<TasterScale> scales, PersonUnits u
         return weight is { } known ? new() { Hour = hour ?? 0, WeightPercent = known } : null;
     }
 
-    private static MarkInput? ReadMark(FormReader form, int index, TasterScale scale) =>
+    private static MarkRequest? ReadMark(FormReader form, int index, TasterScale scale) =>
         form.Number(Mark(index), scale.Name, NumberRange.Plain(scale.LeastMark, scale.MostMark, form.Words["unit.on_the_scale"])) is { } mark
             ? new() { Scale = scale.Name, Mark = mark }
             : null;

@@ -46,7 +46,7 @@ internal static class OutcomePageEndpoints
 
         page = page with { Units = UnitChoice.With(page.Units, posted.Typed.GetValueOrDefault) };
         FormReader reader = new(page.Words, posted.Typed);
-        OutcomeInput typed = OutcomeForm.For(view.Scales, page.Units, view.Kept).Read(reader);
+        OutcomeRequest typed = OutcomeForm.For(view.Scales, page.Units, view.Kept).Read(reader);
         view = view with { Page = page, Form = reader.Filled };
         if (reader.Problems.Count == 0)
         {
@@ -83,11 +83,11 @@ internal static class OutcomePageEndpoints
         }
 
         IReadOnlyList<TasterScale> scales = await outcomes.ListScales(found.SiteId, cancel);
-        OutcomeAnswer? kept = await reading.Newest(found, cancel) is { } newest ? new(newest) : null;
+        OutcomeResponse? kept = await reading.Newest(found, cancel) is { } newest ? new(newest) : null;
         AdviceFigures? advice = await reading.Advice(batch, cancel);
         return new(
             site, found, kept, advice, scales, OutcomeForm.For(scales, page.Units, kept),
-            new OutcomeTyped(page.Units, scales).Of(kept ?? new OutcomeInput()), [], page)
+            new OutcomeTyped(page.Units, scales).Of(kept ?? new OutcomeRequest()), [], page)
         {
             HasAdvicePage = advice is not null && await batches.FindAdvice(advice.AdviceId, cancel) is not null,
         };

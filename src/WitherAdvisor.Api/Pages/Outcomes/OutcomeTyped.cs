@@ -12,7 +12,7 @@ public sealed class OutcomeTyped(PersonUnits units, IReadOnlyList<TasterScale> s
 {
     private readonly Dictionary<string, string> typed = new(StringComparer.Ordinal);
 
-    public FilledForm Of(OutcomeInput outcome)
+    public FilledForm Of(OutcomeRequest outcome)
     {
         Put(OutcomeForm.Withered, outcome.WitheredWeightKg, units.WeightFromKg);
         Put(OutcomeForm.Oven, outcome.OvenMoistureWetBasisPercent);
@@ -29,7 +29,7 @@ public sealed class OutcomeTyped(PersonUnits units, IReadOnlyList<TasterScale> s
         Put(OutcomeForm.EnteredBy, outcome.EnteredBy);
         PutAir(OutcomeForm.AirSet, outcome.AirSet ?? []);
         PutAir(OutcomeForm.AirMeasured, outcome.AirMeasured ?? []);
-        foreach ((int row, SampleWeighingInput sample) in (outcome.SampleWeighings ?? []).Index())
+        foreach ((int row, SampleWeighingRequest sample) in (outcome.SampleWeighings ?? []).Index())
         {
             Put(OutcomeForm.Sample(row, "hour"), sample.Hour);
             Put(OutcomeForm.Sample(row, "weight_percent"), sample.WeightPercent);
@@ -43,9 +43,9 @@ public sealed class OutcomeTyped(PersonUnits units, IReadOnlyList<TasterScale> s
         return new(typed, []);
     }
 
-    private void PutAir(string list, IReadOnlyList<AirInput> air)
+    private void PutAir(string list, IReadOnlyList<AirRequest> air)
     {
-        foreach ((int row, AirInput held) in air.Index())
+        foreach ((int row, AirRequest held) in air.Index())
         {
             Put(OutcomeForm.Air(list, row, "from_hour"), held.FromHour);
             Put(OutcomeForm.Air(list, row, "dry_bulb_c"), held.DryBulbC, units.Degrees);

@@ -14,7 +14,7 @@ namespace WitherAdvisor.Api.Pages.Outcomes;
 /// <param name="Advice">What was advised; null where nothing was.</param>
 /// <param name="Odd">What looks odd and nobody has confirmed.</param>
 public sealed record OutcomeView(
-    StoredSite Site, StoredBatch Batch, OutcomeAnswer? Kept, AdviceFigures? Advice, IReadOnlyList<TasterScale> Scales,
+    StoredSite Site, StoredBatch Batch, OutcomeResponse? Kept, AdviceFigures? Advice, IReadOnlyList<TasterScale> Scales,
     OutcomeForm Layout, FilledForm Form, IReadOnlyList<OutcomeOddity> Odd, PageContext Page)
 {
     public WallClock Clock { get; } = new(Site.TimeZone, Page.Words);

@@ -42,7 +42,7 @@ public static class UploadForm
             return read.Value;
         }
 
-        ProblemAnswer problem = read.Refusal.Problem;
+        ProblemResponse problem = read.Refusal.Problem;
         foreach (string message in problem.Errors?.Select(error => error.Message) ?? [problem.Detail ?? problem.Title])
         {
             form.RefuseInEnglish(File, form.Words["upload.file"], message);

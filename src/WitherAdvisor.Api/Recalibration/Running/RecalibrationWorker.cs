@@ -42,7 +42,7 @@ internal sealed class RecalibrationWorker(
     private async Task Run(StoredRecalibration job, CancellationToken stopping)
     {
         using CancellationTokenSource asked = CancellationTokenSource.CreateLinkedTokenSource(stopping);
-        ToldProgress progress = new(job.Id, jobs);
+        ReportedProgress progress = new(job.Id, jobs);
         turns.Begin(job.Id, asked);
         Task telling = progress.Keep(asked.Cancel);
         try

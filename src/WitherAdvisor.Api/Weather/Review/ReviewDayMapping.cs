@@ -10,7 +10,7 @@ namespace WitherAdvisor.Api.Weather.Review;
 /// <summary>A day of a review as an answer.</summary>
 internal static class ReviewDayMapping
 {
-    public static ReviewDayAnswer ToAnswer(ReviewDay day, SpellThresholds thresholds, SiteClock clock)
+    public static ReviewDayResponse ToResponse(ReviewDay day, SpellThresholds thresholds, SiteClock clock)
     {
         (string Field, ReviewValue Value)[] values =
         [
@@ -33,12 +33,12 @@ internal static class ReviewDayMapping
             WaterStressFraction = day.WaterStress.Value,
             DryingPowerKpaMPerS = day.DryingPowerKPaMPerS.Value,
             Standing = values.Max(named => named.Value.Standing),
-            Spell = ToAnswer(day.Spell, thresholds),
+            Spell = ToResponse(day.Spell, thresholds),
             Unknown = ReviewMapping.Unknown(values),
         };
     }
 
-    private static DaySpellAnswer ToAnswer(ReviewSpell spell, SpellThresholds thresholds) => new()
+    private static DaySpellResponse ToResponse(ReviewSpell spell, SpellThresholds thresholds) => new()
     {
         Kind = spell.Kind,
         DecidedBy = spell.Reason,

@@ -13,7 +13,7 @@ internal static class ReviewEndpoints
         v1.MapGroup("/sites/{site}").WithTags("Weather").MapGet("weather/review", GetReview);
 
     /// <summary>The last days and the coming night as the model sees them: hours, days, spells with the numbers behind them, holes and age.</summary>
-    private static async Task<Results<Ok<WeatherReviewAnswer>, ProblemResult>> GetReview(
+    private static async Task<Results<Ok<WeatherReviewResponse>, ProblemResult>> GetReview(
         string site, Query<ReviewQuery> query, ISiteStore sites, SiteReviews reviews, TimeProvider clock, CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found)
@@ -23,6 +23,6 @@ internal static class ReviewEndpoints
 
         ReviewedSite reviewed = await reviews.Of(
             found, query.Value.At ?? clock.NowInMilliseconds(), query.Value.Days ?? ReviewQuery.UsualDays, cancel);
-        return TypedResults.Ok(ReviewMapping.ToAnswer(reviewed));
+        return TypedResults.Ok(ReviewMapping.ToResponse(reviewed));
     }
 }

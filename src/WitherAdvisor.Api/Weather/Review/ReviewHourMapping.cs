@@ -7,7 +7,7 @@ namespace WitherAdvisor.Api.Weather.Review;
 /// <summary>An hour of a review as an answer.</summary>
 internal static class ReviewHourMapping
 {
-    public static ReviewHourAnswer ToAnswer(ReviewHour hour, SiteClock clock) => new()
+    public static ReviewHourResponse ToResponse(ReviewHour hour, SiteClock clock) => new()
     {
         Time = clock.Local(hour.Time),
         IsAhead = hour.IsAhead,

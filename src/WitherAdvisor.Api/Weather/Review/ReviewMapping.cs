@@ -1,4 +1,4 @@
-using WitherAdvisor.Api.Advice.Answers;
+using WitherAdvisor.Api.Advice.Responses;
 using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Loft.FeedRefresh;
 using WitherAdvisor.Loft.Sites;
@@ -15,7 +15,7 @@ namespace WitherAdvisor.Api.Weather.Review;
 /// <summary>A review as an answer, in the site's time.</summary>
 internal static class ReviewMapping
 {
-    public static WeatherReviewAnswer ToAnswer(ReviewedSite reviewed)
+    public static WeatherReviewResponse ToResponse(ReviewedSite reviewed)
     {
         SiteClock clock = new(reviewed.Site.TimeZone);
         WallClock wall = new(reviewed.Site.TimeZone);
@@ -23,31 +23,31 @@ internal static class ReviewMapping
         return new()
         {
             At = clock.Local(review.Span.Now),
-            Age = ToAnswer(review.Age, clock),
-            Wanted = [.. review.Wanted.Select(wanted => ToAnswer(wanted, clock, wall))],
-            SpellNow = LeafMapping.ToAnswer(review.LeafNow.Spell),
-            LeafNow = LeafMapping.ToAnswer(review.LeafNow),
-            Thresholds = ToAnswer(review.Thresholds),
-            Days = [.. review.Days.Select(day => ReviewDayMapping.ToAnswer(day, review.Thresholds, clock))],
-            Hours = [.. review.Hours.Select(hour => ReviewHourMapping.ToAnswer(hour, clock))],
-            Holes = [.. review.Holes.Select(hole => ToAnswer(hole, clock))],
-            Feed = reviewed.Feed is { } feed ? ToAnswer(feed, clock) : null,
+            Age = ToResponse(review.Age, clock),
+            Wanted = [.. review.Wanted.Select(wanted => ToResponse(wanted, clock, wall))],
+            SpellNow = LeafMapping.ToResponse(review.LeafNow.Spell),
+            LeafNow = LeafMapping.ToResponse(review.LeafNow),
+            Thresholds = ToResponse(review.Thresholds),
+            Days = [.. review.Days.Select(day => ReviewDayMapping.ToResponse(day, review.Thresholds, clock))],
+            Hours = [.. review.Hours.Select(hour => ReviewHourMapping.ToResponse(hour, clock))],
+            Holes = [.. review.Holes.Select(hole => ToResponse(hole, clock))],
+            Feed = reviewed.Feed is { } feed ? ToResponse(feed, clock) : null,
         };
     }
 
-    public static WeatherAgeAnswer ToAnswer(WeatherAge age, SiteClock clock) => new()
+    public static WeatherAgeResponse ToResponse(WeatherAge age, SiteClock clock) => new()
     {
-        LastReadAt = Local(age.LastRead, clock),
-        ReadAgoHours = age.ReadAgoH,
+        LastKnownAt = Local(age.LastKnown, clock),
+        ReadAgoHours = age.KnownAgoH,
         LastObservedAt = Local(age.LastObserved, clock),
         LastGaugedAt = Local(age.LastGauged, clock),
-        LastForetoldAt = Local(age.LastForetold, clock),
+        LastForecastAt = Local(age.LastForecast, clock),
         ForecastSavedAt = Local(age.ForecastSavedAt, clock),
         ForecastAgoHours = age.ForecastAgoH,
         IsStale = age.IsStale,
     };
 
-    public static WeatherHoleAnswer ToAnswer(WeatherHole hole, SiteClock clock) => new()
+    public static WeatherHoleResponse ToResponse(WeatherHole hole, SiteClock clock) => new()
     {
         Quantity = hole.Quantity,
         From = clock.Local(hole.From),
@@ -57,20 +57,20 @@ internal static class ReviewMapping
     };
 
     /// <summary>Why values are null, those that are.</summary>
-    public static IReadOnlyList<UnknownAnswer> Unknown(params IEnumerable<(string Field, ReviewValue Value)> values) =>
+    public static IReadOnlyList<UnknownResponse> Unknown(params IEnumerable<(string Field, ReviewValue Value)> values) =>
     [
         .. values.Where(named => named.Value.Reason is not null)
-            .Select(named => new UnknownAnswer { Field = named.Field, Reason = WhyUnknownWording.Reason(Wordbook.English, named.Value.Reason!.Value) }),
+            .Select(named => new UnknownResponse { Field = named.Field, Reason = WhyUnknownWording.Reason(Wordbook.English, named.Value.Reason!.Value) }),
     ];
 
-    private static WantedReadingAnswer ToAnswer(WantedReading wanted, SiteClock clock, WallClock wall) => new()
+    private static WantedReadingResponse ToResponse(WantedReading wanted, SiteClock clock, WallClock wall) => new()
     {
         Kind = wanted.Kind,
         Since = Local(wanted.Since, clock),
         Text = WantedWording.Sentence(Wordbook.English, wanted, wall),
     };
 
-    private static ReviewedFeedAnswer ToAnswer(FeedState feed, SiteClock clock) => new()
+    private static ReviewedFeedResponse ToResponse(FeedState feed, SiteClock clock) => new()
     {
         Name = feed.Name,
         Attribution = feed.Attribution,
@@ -80,7 +80,7 @@ internal static class ReviewMapping
         Notes = [.. (feed.LastGood?.Notes ?? []).Select(note => FeedNoteWording.Sentence(Wordbook.English, note))],
     };
 
-    private static SpellThresholdsAnswer ToAnswer(SpellThresholds thresholds) => new()
+    private static SpellThresholdsResponse ToResponse(SpellThresholds thresholds) => new()
     {
         WetFromRainInThreeDaysMm = thresholds.WetRainIn72HoursMm,
         WetFromRainOnLeafKgPerKg = thresholds.WetLeafKgPerKg,

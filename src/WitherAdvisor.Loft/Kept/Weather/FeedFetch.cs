@@ -7,7 +7,7 @@ namespace WitherAdvisor.Loft.Kept.Weather;
 /// <param name="FetchedAt">When.</param>
 /// <param name="Refusal">Why there is no weather; null where there is.</param>
 /// <param name="HoursGot">Hours of weather in the answer.</param>
-/// <param name="NewestAnalysed">The newest hour that was not foretold; null where there is none.</param>
+/// <param name="NewestAnalysed">The newest hour that was not forecast; null where there is none.</param>
 /// <param name="Cell">The grid cell that answered; null where none did.</param>
 /// <param name="Notes">What was missing, corrected or left out.</param>
 public sealed record FeedFetch(

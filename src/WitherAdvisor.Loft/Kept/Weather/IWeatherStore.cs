@@ -27,7 +27,7 @@ public interface IWeatherStore
     /// <param name="feed">As the operator named it.</param>
     /// <exception cref="ParentNotFoundException">No such site.</exception>
     Task SaveFromFeed(
-        string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> foretold,
+        string siteId, string feed, IReadOnlyList<WeatherReading> analysed, IReadOnlyList<WeatherReading> forecast,
         DateTimeOffset fetchedAt, CancellationToken cancel = default);
 
     /// <summary>

@@ -3,7 +3,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Coefficients;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
-using WitherAdvisor.Loft.Recalibrating.Gathering;
+using WitherAdvisor.Loft.Recalibrating.Observing;
 using WitherAdvisor.Recalibration;
 using WitherAdvisor.Recalibration.Learning;
 using WitherAdvisor.Recalibration.Report;
@@ -12,7 +12,7 @@ namespace WitherAdvisor.Loft.Recalibrating.Running;
 
 /// <summary>Makes the proposal of a recalibration from all that is kept of its site.</summary>
 public sealed class ProposalMaking(
-    ISiteStore sites, ICoefficientStore coefficients, LogGathering gathering, IReportForm form, TimeProvider clock)
+    ISiteStore sites, ICoefficientStore coefficients, LogReading gathering, IReportForm form, TimeProvider clock)
 {
     /// <summary>Share of the whole that working through the weather takes, for the progress told.</summary>
     private const double WeatherShare = 0.3;
@@ -26,7 +26,7 @@ public sealed class ProposalMaking(
         StoredSite site = await sites.FindSite(job.SiteId, cancel)
             ?? throw new InvalidOperationException("A recalibration is kept without its site.");
         told(new(0, "reading_the_log"));
-        GatheredLog log = await gathering.Of(site, cancel);
+        LogWithWeather log = await gathering.Of(site, cancel);
         WitherCoefficients current = await Current(job, cancel);
         // A thread of its own, so that requests never wait for one of theirs.
         return await Task.Factory.StartNew(
@@ -34,11 +34,11 @@ public sealed class ProposalMaking(
     }
 
     private StoredCoefficientSet Proposal(
-        StoredRecalibration job, GatheredLog log, WitherCoefficients current, Action<RecalibrationProgress> told, CancellationToken cancel)
+        StoredRecalibration job, LogWithWeather log, WitherCoefficients current, Action<RecalibrationProgress> told, CancellationToken cancel)
     {
         Thread.CurrentThread.Priority = ThreadPriority.BelowNormal;
         RecalibrationSettings settings = new() { ProposedName = job.ProposalName, Workers = Workers };
-        GatheredOutcomes gathered = log.WorkThrough(settings.Prior, share => told(new(WeatherShare * share, "working_through_the_weather")), cancel);
+        ObservedWithers gathered = log.WorkThrough(settings.Prior, share => told(new(WeatherShare * share, "working_through_the_weather")), cancel);
         Relay progress = new(step => told(step with { Share = WeatherShare + (1 - WeatherShare) * step.Share }));
         RecalibrationResult result = SiteRecalibration.Run(gathered.Withers, current, settings, progress, cancel);
         return new(

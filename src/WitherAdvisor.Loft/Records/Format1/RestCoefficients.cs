@@ -11,9 +11,9 @@ internal static class RestCoefficients
         return given is not { } set ? usual : new()
         {
             SetName = set.TextOrNull("set_name") ?? "inline",
-            LeafAreaM2PerKgDry = set.NumberOrNull("leaf_area_dry_m2_per_kg") ?? usual.LeafAreaM2PerKgDry,
-            BoundaryConductanceMPerS = set.NumberOrNull("boundary_conductance_mm_per_s") / 1000 ?? usual.BoundaryConductanceMPerS,
-            SkinConductanceMPerS = set.NumberOrNull("skin_conductance_mm_per_s") / 1000 ?? usual.SkinConductanceMPerS,
+            SpecificLeafAreaM2PerKgDry = set.NumberOrNull("leaf_area_dry_m2_per_kg") ?? usual.SpecificLeafAreaM2PerKgDry,
+            BoundaryLayerConductanceMPerS = set.NumberOrNull("boundary_conductance_mm_per_s") / 1000 ?? usual.BoundaryLayerConductanceMPerS,
+            CuticularConductanceMPerS = set.NumberOrNull("skin_conductance_mm_per_s") / 1000 ?? usual.CuticularConductanceMPerS,
             EquilibriumMoistureDryBasis = set.NumberOrNull("equilibrium_moisture_kg_per_kg") ?? usual.EquilibriumMoistureDryBasis,
             SurfaceCapacityKgPerKg = set.NumberOrNull("surface_capacity_kg_per_kg") ?? usual.SurfaceCapacityKgPerKg,
             TurnBlend = set.NumberOrNull("turn_blend_percent") / 100 ?? usual.TurnBlend,
@@ -31,8 +31,8 @@ internal static class RestCoefficients
         CoefficientSpreads usual = new();
         return given is not { } spreads ? usual : new()
         {
-            SkinConductance = spreads.NumberOrNull("skin_conductance_fraction") ?? usual.SkinConductance,
-            BoundaryConductance = spreads.NumberOrNull("boundary_conductance_fraction") ?? usual.BoundaryConductance,
+            CuticularConductance = spreads.NumberOrNull("skin_conductance_fraction") ?? usual.CuticularConductance,
+            BoundaryLayerConductance = spreads.NumberOrNull("boundary_conductance_fraction") ?? usual.BoundaryLayerConductance,
             SurfaceCapacity = spreads.NumberOrNull("surface_capacity_fraction") ?? usual.SurfaceCapacity,
             SurfaceRetention = spreads.NumberOrNull("surface_retention_fraction") ?? usual.SurfaceRetention,
             DroughtMoistureWetBasis = spreads.NumberOrNull("drought_moisture_points") / 100 ?? usual.DroughtMoistureWetBasis,

@@ -6,8 +6,8 @@ namespace WitherAdvisor.Plans.Uncertainty;
 internal readonly record struct UncertainDraw(
     double TissueMoisture = 0,
     double SurfaceWater = 0,
-    double SkinConductance = 0,
-    double BoundaryConductance = 0,
+    double CuticularConductance = 0,
+    double BoundaryLayerConductance = 0,
     double SurfaceCapacity = 0,
     double Airflow = 0,
     double PlenumSchedule = 0,

@@ -17,13 +17,13 @@ internal sealed record UncertainSpreads(
     /// </summary>
     public const double HeldAirK = 0.55;
 
-    /// <summary>Without heat the night's own air counts: foretold, its dry bulb and dew point are off by 0.8 K each.</summary>
-    public const double ForetoldAirK = 1.1;
+    /// <summary>Without heat the night's own air counts: forecast, its dry bulb and dew point are off by 0.8 K each.</summary>
+    public const double ForecastAirK = 1.1;
 
     /// <summary>The same where the day before is taken for the night, each off by 1.5 K.</summary>
     public const double UnknownAirK = 2.0;
 
-    public static UncertainSpreads Of(LeafEstimate leaf, CoefficientSpreads coefficients, bool foretold) => new(
+    public static UncertainSpreads Of(LeafEstimate leaf, CoefficientSpreads coefficients, bool forecast) => new(
         leaf.TissueMoistureWetBasis.StandardDeviation, leaf.SurfaceWaterKgPerKg.StandardDeviation, coefficients,
-        foretold ? ForetoldAirK : UnknownAirK);
+        forecast ? ForecastAirK : UnknownAirK);
 }

@@ -47,8 +47,8 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
         CoefficientSpreads of = spreads.Coefficients;
         return c with
         {
-            SkinConductanceMPerS = c.SkinConductanceMPerS * Factor(of.SkinConductance, draw.SkinConductance),
-            BoundaryConductanceMPerS = c.BoundaryConductanceMPerS * Factor(of.BoundaryConductance, draw.BoundaryConductance),
+            CuticularConductanceMPerS = c.CuticularConductanceMPerS * Factor(of.CuticularConductance, draw.CuticularConductance),
+            BoundaryLayerConductanceMPerS = c.BoundaryLayerConductanceMPerS * Factor(of.BoundaryLayerConductance, draw.BoundaryLayerConductance),
             SurfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg * Factor(of.SurfaceCapacity, draw.SurfaceCapacity),
         };
     }

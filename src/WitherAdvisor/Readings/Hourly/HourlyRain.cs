@@ -10,14 +10,14 @@ internal sealed class HourlyRain
     private HourlyRain(HourSums read)
     {
         covered = read.Covered;
-        ReadMm = read.Amount;
+        ObservedMm = read.Amount;
         StatedMm = new double[covered.Length];
         StatedEarlyMm = new double[covered.Length];
         Known = (double[])covered.Clone();
     }
 
     /// <summary>From readings; entry 0 of every array is unused.</summary>
-    public double[] ReadMm { get; }
+    public double[] ObservedMm { get; }
 
     /// <summary>
     /// From totals, spread evenly over the hours of their stretch, or of each part that a feed tells of, without a reading:
@@ -111,7 +111,7 @@ internal sealed class HourlyRain
         double mm = 0;
         for (int hour = FirstHour(from); hour <= LastHour(to); hour++)
         {
-            mm += Overlap(hour, from, to) * (ReadMm[hour] + StatedMm[hour]);
+            mm += Overlap(hour, from, to) * (ObservedMm[hour] + StatedMm[hour]);
         }
 
         return mm;

@@ -23,11 +23,11 @@ public sealed class HourlySeries
         ReadOnlySpan<double> position = timeline.Position;
         DryBulbC = InstantValues.OnHours(position, timeline.DryBulbC, grid.Hours);
         HumidityRatio = InstantValues.OnHours(position, timeline.HumidityRatio, grid.Hours);
-        DryBulbRead = InstantValues.ReadNear(position, timeline.DryBulbC, grid.Hours);
-        HumidityRead = InstantValues.ReadNear(position, timeline.HumidityRatio, grid.Hours);
-        AirRead = [.. DryBulbRead.Zip(HumidityRead, (dryBulb, humidity) => dryBulb && humidity)];
+        DryBulbObserved = InstantValues.ObservedNear(position, timeline.DryBulbC, grid.Hours);
+        HumidityObserved = InstantValues.ObservedNear(position, timeline.HumidityRatio, grid.Hours);
+        AirObserved = [.. DryBulbObserved.Zip(HumidityObserved, (dryBulb, humidity) => dryBulb && humidity)];
         WindMPerS = InstantValues.OnHours(position, timeline.WindMPerS, grid.Hours);
-        WindRead = InstantValues.ReadNear(position, timeline.WindMPerS, grid.Hours);
+        WindObserved = InstantValues.ObservedNear(position, timeline.WindMPerS, grid.Hours);
         Shortwave = HourSums.Of(position, timeline.ShortwaveWPerM2, grid.Hours);
         Rain = HourlyRain.Of(timeline, rainTotals, grid);
         ReadingCount = timeline.Count;
@@ -50,16 +50,16 @@ public sealed class HourlySeries
     internal double[] HumidityRatio { get; }
 
     /// <summary>At instants: whether temperature was read within half an hour.</summary>
-    internal bool[] DryBulbRead { get; }
+    internal bool[] DryBulbObserved { get; }
 
     /// <summary>At instants: whether humidity was read within half an hour.</summary>
-    internal bool[] HumidityRead { get; }
+    internal bool[] HumidityObserved { get; }
 
     /// <summary>At instants: whether wind was read within half an hour.</summary>
-    internal bool[] WindRead { get; }
+    internal bool[] WindObserved { get; }
 
     /// <summary>At instants: whether temperature and humidity were read within half an hour, and not drawn between readings.</summary>
-    internal bool[] AirRead { get; }
+    internal bool[] AirObserved { get; }
 
     /// <summary>At instants, 10 m above ground, m/s.</summary>
     internal double[] WindMPerS { get; }
@@ -102,7 +102,7 @@ public sealed class HourlySeries
 
     /// <summary>Rain of the hour that ends at instant <paramref name="hour"/> (1 and up), mm; null where less than half of it is known.</summary>
     public double? RainMm(int hour) =>
-        Rain.Known[hour] >= LeastCovered ? Rain.ReadMm[hour] + Rain.StatedMm[hour] : null;
+        Rain.Known[hour] >= LeastCovered ? Rain.ObservedMm[hour] + Rain.StatedMm[hour] : null;
 
     /// <summary>Mean global radiation of the hour that ends at instant <paramref name="hour"/>, W/m²; null where unknown.</summary>
     public double? ShortwaveWPerM2(int hour) =>

@@ -65,7 +65,7 @@ internal static class InstantValues
     }
 
     /// <summary>Instants with a value read near enough to count as theirs; others are drawn or unknown.</summary>
-    public static bool[] ReadNear(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
+    public static bool[] ObservedNear(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
     {
         var near = new bool[hours + 1];
         for (int at = 0; at < values.Length; at++)

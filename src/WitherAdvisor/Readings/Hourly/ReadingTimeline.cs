@@ -109,10 +109,10 @@ internal sealed class ReadingTimeline
     private static WeatherReading Newer(WeatherReading newer, WeatherReading older) => newer with
     {
         DryBulbC = newer.DryBulbC ?? older.DryBulbC,
-        DewPointC = newer.TellsHumidity ? newer.DewPointC : older.DewPointC,
-        WetBulbC = newer.TellsHumidity ? newer.WetBulbC : older.WetBulbC,
-        RelativeHumidity = newer.TellsHumidity ? newer.RelativeHumidity : older.RelativeHumidity,
-        Instrument = newer.TellsHumidity ? newer.Instrument : older.Instrument,
+        DewPointC = newer.HasHumidity ? newer.DewPointC : older.DewPointC,
+        WetBulbC = newer.HasHumidity ? newer.WetBulbC : older.WetBulbC,
+        RelativeHumidity = newer.HasHumidity ? newer.RelativeHumidity : older.RelativeHumidity,
+        Instrument = newer.HasHumidity ? newer.Instrument : older.Instrument,
         RainMm = newer.RainMm ?? older.RainMm,
         WindMPerS = newer.WindMPerS ?? older.WindMPerS,
         StationPressurePa = newer.StationPressurePa ?? older.StationPressurePa,

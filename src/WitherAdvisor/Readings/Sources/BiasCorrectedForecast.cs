@@ -3,11 +3,11 @@ using WitherAdvisor.Readings.Hourly;
 namespace WitherAdvisor.Readings.Sources;
 
 /// <summary>
-/// What is foretold, moved towards the air that was read last. The bulbs at the trough are the air of the loft; a forecast is
+/// What is forecast, moved towards the air that was read last. The bulbs at the trough are the air of the loft; a forecast is
 /// that of a cell of the map, and what it misses now it goes on missing for some hours (Schuhen, Thorarinsdottir and Lenkoski
 /// 2019, arXiv 1910.05101).
 /// </summary>
-/// <param name="Readings">What is foretold; moved from the last reading on.</param>
+/// <param name="Readings">What is forecast; moved from the last reading on.</param>
 /// <param name="DryBulbK">By how much at the time of that reading, K; 0 where forecast and reading agree.</param>
 /// <param name="DewPointK">The same of the dew point, K.</param>
 internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readings, double DryBulbK, double DewPointK)
@@ -24,7 +24,7 @@ internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readi
     /// <summary>Hours after which nothing of the move is worth a word.</summary>
     private const double MovedForH = 24;
 
-    /// <summary>Nothing is foretold.</summary>
+    /// <summary>Nothing is expected.</summary>
     public static BiasCorrectedForecast None { get; } = new([], 0, 0);
 
     /// <summary>Whether reading and forecast disagree.</summary>
@@ -32,7 +32,7 @@ internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readi
 
     /// <summary>Moves a forecast by what it says of the time of the last reading, just before and just after.</summary>
     /// <param name="readings">The last of them that tells the air counts, where it was read from 3 h before loading on.</param>
-    /// <param name="forecast">All that was foretold, of hours that somebody read too.</param>
+    /// <param name="forecast">All that was forecast, of hours that somebody read too.</param>
     /// <param name="unread">What of it is to be moved.</param>
     public static BiasCorrectedForecast Of(
         IReadOnlyList<WeatherReading> readings, IReadOnlyList<WeatherReading> forecast, IReadOnlyList<WeatherReading> unread,
@@ -45,13 +45,13 @@ internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readi
         }
 
         IEnumerable<WeatherReading> near = forecast.Where(reading => (reading.Time - last.Time).Duration().TotalHours <= InstantValues.LongestGapH);
-        if (Foretold(AirAtTime.Of(near, sitePressurePa), last.Time) is not { } foretold)
+        if (ForecastAt(AirAtTime.Of(near, sitePressurePa), last.Time) is not { } expected)
         {
             return new(unread, 0, 0);
         }
 
-        double dryBulbK = Beyond(last.DryBulbC - foretold.DryBulbC);
-        double dewPointK = Beyond(last.DewPointC - foretold.DewPointC);
+        double dryBulbK = Beyond(last.DryBulbC - expected.DryBulbC);
+        double dewPointK = Beyond(last.DewPointC - expected.DewPointC);
         return dryBulbK == 0 && dewPointK == 0 ? new(unread, 0, 0) : new([.. unread.Select(Moved)], dryBulbK, dewPointK);
 
         WeatherReading Moved(WeatherReading reading)
@@ -73,7 +73,7 @@ internal sealed record BiasCorrectedForecast(IReadOnlyList<WeatherReading> Readi
     private static double Beyond(double differenceK) => Math.CopySign(Math.Clamp(Math.Abs(differenceK) - AgreeingK, 0, MostK), differenceK);
 
     /// <summary>What the forecast has for a time, drawn straight between the hours beside it; null where it does not reach to both sides.</summary>
-    private static AirAtTime? Foretold(AirAtTime[] forecast, DateTimeOffset time)
+    private static AirAtTime? ForecastAt(AirAtTime[] forecast, DateTimeOffset time)
     {
         int next = Array.FindIndex(forecast, air => air.Time > time);
         if (next < 1 || (forecast[next].Time - forecast[next - 1].Time).TotalHours > InstantValues.LongestGapH)

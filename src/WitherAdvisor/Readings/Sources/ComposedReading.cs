@@ -6,14 +6,14 @@ namespace WitherAdvisor.Readings.Sources;
 public sealed record ComposedReading(WeatherReading Best, ReadingOrigins Origins)
 {
     /// <summary>Only what was observed or analysed; null where nothing was.</summary>
-    public WeatherReading? Read => Only(foretold: false);
+    public WeatherReading? Observed => Only(forecast: false);
 
-    /// <summary>Only what is foretold and neither observed nor analysed; null where nothing is.</summary>
-    public WeatherReading? Foretold => Only(foretold: true);
+    /// <summary>Only what is forecast and neither observed nor analysed; null where nothing is.</summary>
+    public WeatherReading? Forecast => Only(forecast: true);
 
-    private WeatherReading? Only(bool foretold)
+    private WeatherReading? Only(bool forecast)
     {
-        bool Is(ValueOrigin? origin) => origin?.IsForetold == foretold;
+        bool Is(ValueOrigin? origin) => origin?.IsForecast == forecast;
         WeatherReading reading = new(
             Best.Time,
             Is(Origins.DryBulb) ? Best.DryBulbC : null,

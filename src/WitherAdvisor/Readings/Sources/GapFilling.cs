@@ -1,7 +1,7 @@
 
 namespace WitherAdvisor.Readings.Sources;
 
-/// <summary>What was foretold, without the values that somebody read.</summary>
+/// <summary>What was forecast, without the values that somebody read.</summary>
 internal static class GapFilling
 {
     /// <summary>
@@ -16,35 +16,35 @@ internal static class GapFilling
             return forecast;
         }
 
-        List<WeatherReading> read = [.. readings.Select(ScreenedReading.Of)];
-        ReadTimes dryBulb = ReadTimes.Of(read, reading => reading.DryBulbC is not null);
-        ReadTimes humidity = ReadTimes.Of(read, reading => reading.TellsHumidity);
-        ReadTimes rain = ReadTimes.Of(read, reading => reading.RainMm is not null);
-        ReadTimes wind = ReadTimes.Of(read, reading => reading.WindMPerS is not null);
-        ReadTimes pressure = ReadTimes.Of(read, reading => reading.StationPressurePa is not null);
-        ReadTimes shortwave = ReadTimes.Of(read, reading => reading.ShortwaveWPerM2 is not null);
+        List<WeatherReading> observed = [.. readings.Select(ScreenedReading.Of)];
+        ObservedTimes dryBulb = ObservedTimes.Of(observed, reading => reading.DryBulbC is not null);
+        ObservedTimes humidity = ObservedTimes.Of(observed, reading => reading.HasHumidity);
+        ObservedTimes rain = ObservedTimes.Of(observed, reading => reading.RainMm is not null);
+        ObservedTimes wind = ObservedTimes.Of(observed, reading => reading.WindMPerS is not null);
+        ObservedTimes pressure = ObservedTimes.Of(observed, reading => reading.StationPressurePa is not null);
+        ObservedTimes shortwave = ObservedTimes.Of(observed, reading => reading.ShortwaveWPerM2 is not null);
         return
         [
-            .. forecast.Select(foretold => Unread(foretold) with
+            .. forecast.Select(hour => Unobserved(hour) with
             {
-                RainMm = rain.AnyNear(foretold.Time) || GaugedRain.Tells(rainTotals, foretold.Time) ? null : foretold.RainMm,
-                WindMPerS = wind.AnyNear(foretold.Time) ? null : foretold.WindMPerS,
-                StationPressurePa = pressure.AnyNear(foretold.Time) ? null : foretold.StationPressurePa,
-                ShortwaveWPerM2 = shortwave.AnyNear(foretold.Time) ? null : foretold.ShortwaveWPerM2,
+                RainMm = rain.AnyNear(hour.Time) || GaugedRain.Tells(rainTotals, hour.Time) ? null : hour.RainMm,
+                WindMPerS = wind.AnyNear(hour.Time) ? null : hour.WindMPerS,
+                StationPressurePa = pressure.AnyNear(hour.Time) ? null : hour.StationPressurePa,
+                ShortwaveWPerM2 = shortwave.AnyNear(hour.Time) ? null : hour.ShortwaveWPerM2,
             }).Where(reading => reading.TellsAnything),
         ];
 
-        WeatherReading Unread(WeatherReading foretold)
+        WeatherReading Unobserved(WeatherReading hour)
         {
-            bool withDryBulb = !dryBulb.AnyNear(foretold.Time);
-            bool withHumidity = !humidity.AnyNear(foretold.Time);
-            return foretold with
+            bool withDryBulb = !dryBulb.AnyNear(hour.Time);
+            bool withHumidity = !humidity.AnyNear(hour.Time);
+            return hour with
             {
-                DryBulbC = withDryBulb ? foretold.DryBulbC : null,
-                DewPointC = withHumidity ? foretold.DewPointC : null,
-                WetBulbC = withHumidity && withDryBulb ? foretold.WetBulbC : null,
-                RelativeHumidity = withHumidity && withDryBulb ? foretold.RelativeHumidity : null,
-                Instrument = withHumidity && withDryBulb ? foretold.Instrument : null,
+                DryBulbC = withDryBulb ? hour.DryBulbC : null,
+                DewPointC = withHumidity ? hour.DewPointC : null,
+                WetBulbC = withHumidity && withDryBulb ? hour.WetBulbC : null,
+                RelativeHumidity = withHumidity && withDryBulb ? hour.RelativeHumidity : null,
+                Instrument = withHumidity && withDryBulb ? hour.Instrument : null,
             };
         }
     }

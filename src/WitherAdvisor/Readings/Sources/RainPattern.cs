@@ -14,7 +14,7 @@ internal sealed class RainPattern
     public const double PartH = 6;
 
     /// <summary>Share of each part that the feed must tell of.</summary>
-    private const double LeastTold = 0.5;
+    private const double LeastKnown = 0.5;
 
     private static readonly TimeSpan HourBefore = TimeSpan.FromHours(1);
 
@@ -44,25 +44,25 @@ internal sealed class RainPattern
         }
 
         TimeSpan part = (total.To - total.From) / parts;
-        double?[] told = [.. Enumerable.Range(0, parts).Select(at => Told(total.From + at * part, total.From + (at + 1) * part))];
-        return told.Contains(null) ? total : total with { PatternMm = [.. told.OfType<double>()] };
+        double?[] known = [.. Enumerable.Range(0, parts).Select(at => Known(total.From + at * part, total.From + (at + 1) * part))];
+        return known.Contains(null) ? total : total with { PatternMm = [.. known.OfType<double>()] };
     }
 
-    /// <summary>Rain of a part, mm; null where too little of it is told.</summary>
-    private double? Told(DateTimeOffset from, DateTimeOffset to)
+    /// <summary>Rain of a part, mm; null where too little of it is known.</summary>
+    private double? Known(DateTimeOffset from, DateTimeOffset to)
     {
         double lengthH = (to - from).TotalHours;
         double mm = 0;
-        double toldH = 0;
+        double knownH = 0;
         int found = ticks.BinarySearch(from.UtcTicks);
         for (int at = found < 0 ? ~found : found + 1; at < fed.Count && fed[at].Time - to < HourBefore; at++)
         {
             double endsH = (fed[at].Time - from).TotalHours;
             double overlapH = Math.Min(endsH, lengthH) - Math.Max(endsH - 1, 0);
             mm += overlapH * fed[at].RainMm!.Value;
-            toldH += overlapH;
+            knownH += overlapH;
         }
 
-        return toldH < LeastTold * lengthH ? null : mm * lengthH / toldH;
+        return knownH < LeastKnown * lengthH ? null : mm * lengthH / knownH;
     }
 }

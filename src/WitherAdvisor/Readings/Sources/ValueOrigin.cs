@@ -6,6 +6,6 @@ namespace WitherAdvisor.Readings.Sources;
 /// <param name="SavedAt">When the reading it stood in was last saved or fetched.</param>
 public sealed record ValueOrigin(WeatherSource Source, string? Feed, DateTimeOffset SavedAt)
 {
-    /// <summary>Foretold; otherwise observed or analysed.</summary>
-    public bool IsForetold => Source is WeatherSource.CallerForecast or WeatherSource.FeedForecast;
+    /// <summary>Forecast; otherwise observed or analysed.</summary>
+    public bool IsForecast => Source is WeatherSource.CallerForecast or WeatherSource.FeedForecast;
 }

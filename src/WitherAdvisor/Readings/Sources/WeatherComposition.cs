@@ -39,7 +39,7 @@ public static class WeatherComposition
         bool gauged = GaugedRain.Tells(rainTotals, time);
         SourcedReading? dryBulb = bestFirst.Find(row => row.Reading.DryBulbC is not null);
         SourcedReading? humidity = bestFirst.Find(row => row.Reading.DewPointC is not null
-            || (row.Reading.TellsHumidity && (dryBulb is null || ReferenceEquals(row, dryBulb))));
+            || (row.Reading.HasHumidity && (dryBulb is null || ReferenceEquals(row, dryBulb))));
         SourcedReading? rain = bestFirst.Find(row => row.Reading.RainMm is not null && (row.Source == WeatherSource.Observed || !gauged));
         SourcedReading? wind = bestFirst.Find(row => row.Reading.WindMPerS is not null);
         SourcedReading? pressure = bestFirst.Find(row => row.Reading.StationPressurePa is not null);

@@ -9,9 +9,9 @@ public enum WeatherSource
     /// <summary>A feed's picture of what has been. No one read it, and it may change in later fetches.</summary>
     FeedAnalysis,
 
-    /// <summary>Foretold, and given to the service by a caller.</summary>
+    /// <summary>Forecast, and given to the service by a caller.</summary>
     CallerForecast,
 
-    /// <summary>Foretold by a feed.</summary>
+    /// <summary>Forecast by a feed.</summary>
     FeedForecast,
 }

@@ -27,7 +27,7 @@ public sealed class FoggyAirTests
     {
         PlanProblem problem = new(
             new LeafState(0.6436, 0.6), 5.94, new Trough(275, 0.534), new WitherStyle { TargetMoistureWetBasis = target }, Site.UsualHotAirC,
-            Plunging, new WitherCoefficients { SkinConductanceMPerS = 2e-3 }, 0, 19, null);
+            Plunging, new WitherCoefficients { CuticularConductanceMPerS = 2e-3 }, 0, 19, null);
 
         Candidate candidate = new CandidateTrial(problem).Try(0.667, 2.167, 1);
 

@@ -149,7 +149,7 @@ public sealed class UnderWayTests
         Assert.Contains(Effects.Of(rest.Problem, rest.Chosen, 0.01).Effects, effect => effect.Code == "without_drought" && effect.HoursChange < 0);
     }
 
-    private static UncertainSpreads Spreads => new(0.01, 0.02, MadeProblem.In(MadeProblem.Ordinary).Coefficients.Spreads, UncertainSpreads.ForetoldAirK);
+    private static UncertainSpreads Spreads => new(0.01, 0.02, MadeProblem.In(MadeProblem.Ordinary).Coefficients.Spreads, UncertainSpreads.ForecastAirK);
 
     private static PlanProblem Dried(double hour, StageKind stage)
     {

@@ -15,7 +15,7 @@ public sealed class EnsembleTests
         AdviceRequest request = InventedBatch.Measured(16, 0.97, 0.80, 0.2);
         PlanBasis basis = PlanBasis.Of(request);
         CandidateTrial trial = new(basis.Problem(request, basis.Ahead.Ambient!));
-        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, foretold: true);
+        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, forecast: true);
         int known = 0;
 
         // Ever less heat, until hardly a case is ready before the night ends.

@@ -46,12 +46,12 @@ public sealed class BiasCorrectedForecastTests
     [Fact]
     public void A_forecast_is_drawn_straight_between_its_hours_on_both_sides_of_the_reading()
     {
-        IReadOnlyList<WeatherReading> foretold = [Read(-1, 26, 8), Read(1, 20, 12), Read(2, 20, 12)];
+        IReadOnlyList<WeatherReading> forecast = [Read(-1, 26, 8), Read(1, 20, 12), Read(2, 20, 12)];
 
-        Assert.False(Moved([Read(0, 23.4, 10)], foretold).IsMoved);
-        Assert.Equal(2.5, Moved([Read(0, 23, 13)], foretold).DewPointK, 1e-6);
-        Assert.Equal(1.5, Moved([Read(0, 25, 10)], foretold).DryBulbK, 1e-6);
-        Assert.Equal(26, Moved([Read(0, 25, 10)], foretold).Readings[0].DryBulbC);
+        Assert.False(Moved([Read(0, 23.4, 10)], forecast).IsMoved);
+        Assert.Equal(2.5, Moved([Read(0, 23, 13)], forecast).DewPointK, 1e-6);
+        Assert.Equal(1.5, Moved([Read(0, 25, 10)], forecast).DryBulbK, 1e-6);
+        Assert.Equal(26, Moved([Read(0, 25, 10)], forecast).Readings[0].DryBulbC);
     }
 
     [Theory]
@@ -62,9 +62,9 @@ public sealed class BiasCorrectedForecastTests
     [InlineData(-5, 1, false)] // and so may one that ends before
     public void A_forecast_that_does_not_hold_the_readings_hour_is_left_alone(double firstHour, double stepH, bool moves)
     {
-        IReadOnlyList<WeatherReading> foretold = [.. Enumerable.Range(0, 6).Select(step => Read(firstHour + step * stepH, 18, 14))];
+        IReadOnlyList<WeatherReading> forecast = [.. Enumerable.Range(0, 6).Select(step => Read(firstHour + step * stepH, 18, 14))];
 
-        Assert.Equal(moves, Moved([Read(0, 22, 14)], foretold).IsMoved);
+        Assert.Equal(moves, Moved([Read(0, 22, 14)], forecast).IsMoved);
     }
 
     [Theory]
@@ -91,9 +91,9 @@ public sealed class BiasCorrectedForecastTests
     public void A_forecast_told_by_relative_humidity_is_moved_as_air()
     {
         double humidity = AirState.FromDewPoint(18, 14, PressurePa).RelativeHumidity;
-        IReadOnlyList<WeatherReading> foretold = [.. Steady(-1, 30).Select(reading => reading with { DewPointC = null, RelativeHumidity = humidity, WindMPerS = 3 })];
+        IReadOnlyList<WeatherReading> forecast = [.. Steady(-1, 30).Select(reading => reading with { DewPointC = null, RelativeHumidity = humidity, WindMPerS = 3 })];
 
-        BiasCorrectedForecast moved = Moved([Read(0, 22.5, 18.5)], foretold);
+        BiasCorrectedForecast moved = Moved([Read(0, 22.5, 18.5)], forecast);
 
         Assert.Equal((20.0, 16.0), (Math.Round(moved.Readings[5].DryBulbC!.Value, 6), Math.Round(moved.Readings[5].DewPointC!.Value, 6)));
         Assert.Null(moved.Readings[5].RelativeHumidity);
@@ -135,7 +135,7 @@ public sealed class BiasCorrectedForecastTests
         Assert.Equal(21, night.Hours[0].DryBulbC, 1e-9);
         Assert.Equal(20, night.Hours[0].DewPointC, 1e-3);
         Assert.InRange(night.Hours[4].DryBulbC, 19.1, 19.4);
-        Assumption.ForecastMoved said = Assert.Single(basis.Assumptions.OfType<Assumption.ForecastMoved>());
+        Assumption.ForecastBiasCorrected said = Assert.Single(basis.Assumptions.OfType<Assumption.ForecastBiasCorrected>());
         Assert.Equal(2.5, said.DryBulbK, 0.05);
         Assert.Equal(5.5, said.DewPointK, 0.05);
         Assert.Equal(4, said.HalvesInHours);

@@ -60,7 +60,7 @@ public sealed class RainPatternTests
     }
 
     [Fact]
-    public void An_analysis_counts_before_what_was_foretold_and_the_newest_of_either()
+    public void An_analysis_counts_before_what_was_forecast_and_the_newest_of_either()
     {
         IEnumerable<SourcedReading> rows =
         [

@@ -29,7 +29,7 @@ public sealed class WeatherCompositionTests
     }
 
     [Fact]
-    public void An_instant_partly_read_stands_in_both_lists_and_nothing_foretold_passes_as_read()
+    public void An_instant_partly_read_stands_in_both_lists_and_nothing_forecast_passes_as_read()
     {
         ComposedWeather weather = Compose(
             From(WeatherSource.Observed, new(Hour, RainMm: 0)),

@@ -114,8 +114,8 @@ internal sealed class WeatherPanels(IReadOnlyList<ReviewHour> hours, Func<DateTi
         double from = x(group[0].Time.AddHours(-1));
         double to = x(group[^1].Time);
         double y = scale.Place(sum);
-        bool foretold = group.Count(hour => hour.RainMm.Standing == ValueStanding.Foretold) * 2 > group.Length;
-        return new(from, y, Math.Max(to - from - 0.6, 0.5), scale.AtLow - y, foretold ? "rain foretold" : "rain");
+        bool forecast = group.Count(hour => hour.RainMm.Standing == ValueStanding.Forecast) * 2 > group.Length;
+        return new(from, y, Math.Max(to - from - 0.6, 0.5), scale.AtLow - y, forecast ? "rain forecast" : "rain");
     }
 
     private List<WeatherStretch> Holes(Func<ReviewHour, bool> isHole)

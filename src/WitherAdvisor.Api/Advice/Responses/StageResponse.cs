@@ -1,0 +1,33 @@
+using WitherAdvisor.Fields.Json;
+using WitherAdvisor.Plans;
+
+namespace WitherAdvisor.Api.Advice.Responses;
+
+/// <summary>A stage of the plan.</summary>
+[Computed]
+public sealed record StageResponse
+{
+    /// <summary>Which: surface drying, main, or cooling on ambient air before rolling.</summary>
+    /// <example>main</example>
+    public required StageKind Stage { get; init; }
+
+    /// <summary>Start, from loading.</summary>
+    /// <example>2.5</example>
+    public required double FromHour { get; init; }
+
+    /// <summary>End, from loading.</summary>
+    /// <example>10</example>
+    public required double ToHour { get; init; }
+
+    /// <summary>Start.</summary>
+    /// <example>2026-03-01T15:30:00+05:30</example>
+    public required DateTimeOffset From { get; init; }
+
+    /// <summary>End.</summary>
+    /// <example>2026-03-01T23:00:00+05:30</example>
+    public required DateTimeOffset To { get; init; }
+
+    /// <summary>Held under the mesh where the ambient air is not above it; null in cooling.</summary>
+    /// <example>7.2</example>
+    public required double? WantedHygrometricDifferenceK { get; init; }
+}

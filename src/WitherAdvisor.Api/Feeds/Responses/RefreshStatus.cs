@@ -1,0 +1,11 @@
+namespace WitherAdvisor.Api.Feeds.Responses;
+
+/// <summary>What came of asking a feed.</summary>
+public enum RefreshStatus
+{
+    /// <summary>Weather, and it is kept.</summary>
+    Taken,
+
+    /// <summary>None.</summary>
+    Refused,
+}
