@@ -1,6 +1,4 @@
-using System.Text.Json;
 using WitherAdvisor.Api.Recalibration.Responses;
-using WitherAdvisor.Fields.Json;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Recalibration.Learning;
 
@@ -14,7 +12,7 @@ internal sealed class LastProposal(IRecalibrationStore jobs, ICoefficientStore c
     {
         StoredRecalibration? done = (await jobs.List(siteId, cancel)).FirstOrDefault(job => job.Status == RecalibrationStatus.Done);
         return done is not null && await coefficients.Find(siteId, done.ProposalName, cancel) is { ReportJson: { } report }
-            ? (done, JsonSerializer.Deserialize<ReportResponse>(report, JsonRules.Response)!)
+            ? (done, ReportForm.Read(report))
             : null;
     }
 

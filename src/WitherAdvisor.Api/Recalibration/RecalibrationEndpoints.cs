@@ -7,6 +7,7 @@ using WitherAdvisor.Loft.Adopting;
 using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Recalibrating;
+using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Loft.Sites;
 
 namespace WitherAdvisor.Api.Recalibration;
@@ -64,7 +65,7 @@ internal static class RecalibrationEndpoints
 
         StoredCoefficientSet? proposal = job.Status == RecalibrationStatus.Done ? await coefficients.Find(site, job.ProposalName, cancel) : null;
         return TypedResults.Ok(new RecalibrationWithReportResponse(
-            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson));
+            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
     }
 
     /// <summary>Stops a recalibration that waits or runs. Nothing of it is kept.</summary>

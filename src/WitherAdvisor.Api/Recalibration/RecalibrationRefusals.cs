@@ -38,6 +38,6 @@ internal static class RecalibrationRefusals
     };
 
     private static string Reason(AdoptionResult.NotShownBetter doubt) => doubt.Verdict.Kind != VerdictKind.BetterThanCurrent
-        ? JsonSerializer.Deserialize<ReportResponse>(doubt.Set.ReportJson!, JsonRules.Response)!.Verdict.Text
+        ? ReportForm.Read(doubt.Set.ReportJson!).Verdict.Text
         : $"It was compared with '{doubt.Verdict.ComparedWith ?? SiteSet.DefaultsName}', but advice is made with '{doubt.Current ?? SiteSet.DefaultsName}' by now: recalibrate once more.";
 }

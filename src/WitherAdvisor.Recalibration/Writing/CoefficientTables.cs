@@ -8,7 +8,7 @@ namespace WitherAdvisor.Recalibration.Writing;
 /// <summary>What was learned of each coefficient, each pair and each group.</summary>
 internal static class CoefficientTables
 {
-    /// <summary>Pairs more alike than this are told.</summary>
+    /// <summary>Pairs more alike than this are identifiability.</summary>
     private const double HighCorrelation = 0.7;
 
     public static IReadOnlyList<CoefficientLearning> Coefficients(

@@ -41,7 +41,7 @@ public static class AdviceRecords
 
     private static AdviceInputs Inputs(KeptAdvice kept) => (RecordFormat)kept.Format == RecordFormat.RestOfVersion1
         ? RestInputs.Read(kept.InputsJson)
-        : RecordJson.Read<AdviceInputs>(kept.InputsJson);
+        : RecordJson.Read<AdviceInputs>(FormerNames.Now(kept.InputsJson));
 
     /// <summary>
     /// Format 1 kept no digits beyond those sent. Where the model still gives the figures that were sent, its digits are
@@ -49,7 +49,7 @@ public static class AdviceRecords
     /// </summary>
     private static AdviceOutcome Digits(KeptAdvice kept, AdviceInputs inputs) => (RecordFormat)kept.Format == RecordFormat.RestOfVersion1
         ? Advisor.Advise(inputs.Request)
-        : RecordJson.Read<KeptOutcome>(kept.OutcomeJson ?? throw new InvalidDataException("There is no outcome.")).ToOutcome();
+        : RecordJson.Read<KeptOutcome>(FormerNames.Now(kept.OutcomeJson ?? throw new InvalidDataException("There is no outcome."))).ToOutcome();
 
     // Whatever stands in a damaged file, a reader is told that it is damaged.
     private static T? Try<T>(Func<T> read)

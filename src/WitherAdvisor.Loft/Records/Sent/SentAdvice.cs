@@ -64,7 +64,7 @@ internal static class SentAdvice
 
     private static Assumption.SaidThen Assumed(SentFields sent, Assumption? meant)
     {
-        string code = sent.Text("code");
+        string code = FormerNames.Code(sent.Text("code"));
         return new(code, sent.Text("text"), meant?.Code == code ? meant : null);
     }
 }

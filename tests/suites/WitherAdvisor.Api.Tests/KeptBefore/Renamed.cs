@@ -7,7 +7,17 @@ namespace WitherAdvisor.Api.Tests.KeptBefore;
 internal static class Renamed
 {
     /// <summary>Members and codes of JSON answers, and columns and codes of exports, each with its quotes or alone as it stands there.</summary>
-    public static readonly IReadOnlyList<(string Then, string Now)> Codes = [];
+    public static readonly IReadOnlyList<(string Then, string Now)> Codes =
+    [
+        ("leaf_area_dry_m2_per_kg", "specific_leaf_area_m2_per_kg"),
+        ("boundary_conductance", "boundary_layer_conductance"),
+        ("skin_conductance", "cuticular_conductance"),
+        ("hardly_told_apart", "confounded"),
+        ("\"told\":\"told\"", "\"identifiability\":\"identified\""),
+        ("\"told\":\"not_told\"", "\"identifiability\":\"not_identified\""),
+        ("\"told\":\"partly\"", "\"identifiability\":\"partly\""),
+        ("come_again_at", "retry_after"),
+    ];
 
     /// <summary>Words of pages that hold a number, such as the name of a method with its year.</summary>
     public static readonly IReadOnlyList<(string Then, string Now)> Words =
