@@ -2,7 +2,7 @@ using Xunit;
 
 namespace WitherAdvisor.Architecture.Tests;
 
-/// <summary>Which project may rest on which: use cases on no adapter, and nothing on the web.</summary>
+/// <summary>Which project may rest on which: use cases on no adapter, ports on no store, and nothing on the web.</summary>
 public sealed class RoomsTests
 {
     private const string Loft = "WitherAdvisor.Loft";
@@ -15,6 +15,8 @@ public sealed class RoomsTests
         "Microsoft.AspNetCore", "Microsoft.NET.Sdk.Web", "Swashbuckle", "Dapper", "Microsoft.Data.Sqlite", "SQLite", "CsvHelper", "Parquet",
         "WitherAdvisor.Fields", "WitherAdvisor.Store", "WitherAdvisor.LogFiles", "WitherAdvisor.Export", Web,
     ];
+
+    private static readonly string[] StoreNames = ["sqlite", "postgres", "npgsql", "pragma "];
 
     [Fact]
     public void The_use_cases_rest_on_no_adapter() => Assert.Empty(Foreign(Of(Loft).Below(Source)));
@@ -50,10 +52,36 @@ public sealed class RoomsTests
         Assert.Equal(["WitherAdvisor.Export"], OnTheWeb([.. Source.Where(project => project.Name != "WitherAdvisor.Export"), SourceProject.Parse("WitherAdvisor.Export", onTheWeb)]));
     }
 
+    [Fact]
+    public void The_contract_of_stores_knows_no_store()
+    {
+        SourceProject contract = SourceProject.Under("tests/testing").Single(project => project.Name == "WitherAdvisor.Store.Contract");
+
+        Assert.Contains(Loft, contract.References());
+        Assert.Empty(Foreign(contract.Below(Source)));
+        Assert.Empty(Foreign(contract.References()));
+        Assert.Empty(NamesOfAStore("tests/testing/WitherAdvisor.Store.Contract"));
+    }
+
+    [Fact]
+    public void No_port_names_a_store() => Assert.Empty(NamesOfAStore("src/WitherAdvisor.Loft"));
+
+    [Fact]
+    public void A_store_that_is_named_would_be_found()
+    {
+        const string onSqlite = """<Project Sdk="Microsoft.NET.Sdk"><ItemGroup><ProjectReference Include="../../../src/WitherAdvisor.Store.Sqlite/WitherAdvisor.Store.Sqlite.csproj" /></ItemGroup></Project>""";
+
+        Assert.Contains("WitherAdvisor.Store.Sqlite", Foreign(SourceProject.Parse("WitherAdvisor.Store.Contract", onSqlite).Below(Source)));
+        Assert.Contains("src/WitherAdvisor.Store.Sqlite/SqliteDatabase.cs", NamesOfAStore("src/WitherAdvisor.Store.Sqlite"));
+    }
+
     private static SourceProject Of(string name) => Source.Single(project => project.Name == name);
 
     private static IEnumerable<string> Foreign(IEnumerable<string> names) =>
         names.Where(name => OutsideTheLoft.Any(outside => name.StartsWith(outside, StringComparison.Ordinal)));
+
+    private static IEnumerable<string> NamesOfAStore(string folder) => RepositoryFiles.Under(folder, "*.cs")
+        .Where(file => StoreNames.Any(name => RepositoryFiles.Read(file).Contains(name, StringComparison.OrdinalIgnoreCase)));
 
     private static IEnumerable<string> OnTheWeb(IEnumerable<SourceProject> projects) =>
         projects.Where(project => project.Projects.Contains(Web)).Select(project => project.Name);

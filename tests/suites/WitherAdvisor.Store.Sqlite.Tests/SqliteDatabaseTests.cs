@@ -1,6 +1,7 @@
 using Dapper;
 using WitherAdvisor.Loft.Kept;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
+using WitherAdvisor.Store.Contract;
+using static WitherAdvisor.Store.Contract.Invented;
 using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
 
 namespace WitherAdvisor.Store.Sqlite.Tests;
@@ -22,19 +23,6 @@ public sealed class SqliteDatabaseTests : IDisposable
             "row", (connection, transaction) => connection.ExecuteScalar<string>($"PRAGMA {pragma}", transaction: transaction), Cancel);
 
         Assert.Equal((wanted, wanted), (reading, writing));
-    }
-
-    [Fact]
-    public async Task What_was_kept_is_there_after_closing_and_opening_again()
-    {
-        await store.WithTrough();
-        await store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), onceOnly: false, Cancel);
-
-        store.Reopen();
-
-        Assert.Equal(Site("hill"), await store.Sites.FindSite("hill", Cancel));
-        Assert.Equal(Batch("b1"), await store.Batches.Find("b1", Cancel));
-        Assert.Equal(AdviceFor("a1", "b1").Kept, await store.Batches.FindAdvice("a1", Cancel));
     }
 
     [Fact]
@@ -90,17 +78,6 @@ public sealed class SqliteDatabaseTests : IDisposable
         leave.Set();
         await Task.WhenAll(first, second);
         Assert.Single(await store.Sites.ListSites(Cancel));
-    }
-
-    [Fact]
-    public async Task A_caller_that_gave_up_keeps_nothing_and_holds_nobody_up()
-    {
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(
-            () => store.Sites.PutSite(Site("hill"), new CancellationToken(canceled: true)));
-
-        await store.Sites.PutSite(Site("valley"), Cancel);
-
-        Assert.Equal([Site("valley")], await store.Sites.ListSites(Cancel));
     }
 
     public void Dispose() => store.Dispose();

@@ -2,6 +2,7 @@ using Microsoft.Extensions.DependencyInjection;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Store.Contract;
 using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
 
 namespace WitherAdvisor.Store.Sqlite.Tests;

@@ -4,11 +4,12 @@ using WitherAdvisor.Loft.Kept.Coefficients;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
+using WitherAdvisor.Store.Contract;
 
 namespace WitherAdvisor.Store.Sqlite.Tests;
 
 /// <summary>A real database file in a folder of its own, gone after the test.</summary>
-public sealed class TemporaryStore : IDisposable
+public sealed class TemporaryStore : IStoreUnderTest, IDisposable
 {
     private readonly TemporaryFolder folder = new();
 
@@ -38,20 +39,15 @@ public sealed class TemporaryStore : IDisposable
 
     internal SqliteDatabase Database { get; private set; }
 
-    /// <summary>A site and a trough for leaf to lie on.</summary>
-    public async Task<TemporaryStore> WithTrough(string siteId = "hill", string troughId = "t1")
-    {
-        await Sites.PutSite(Invented.Site(siteId), Cancel);
-        await Sites.PutTrough(Invented.Trough(siteId, troughId), Cancel);
-        return this;
-    }
+    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
 
     public void Close() => Database.Dispose();
 
-    public void Reopen()
+    public Task Reopen()
     {
         Close();
         Database = SqliteDatabase.Open(FilePath);
+        return Task.CompletedTask;
     }
 
     /// <summary>Changes the file as an older version or a stranger may have left it.</summary>
@@ -89,5 +85,11 @@ public sealed class TemporaryStore : IDisposable
     {
         Close();
         folder.Dispose();
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        Dispose();
+        return ValueTask.CompletedTask;
     }
 }

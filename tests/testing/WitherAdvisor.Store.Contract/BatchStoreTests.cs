@@ -1,21 +1,19 @@
-using Microsoft.Data.Sqlite;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Batches;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
-using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+using static WitherAdvisor.Store.Contract.Invented;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
-public sealed class SqliteBatchesTests : IAsyncLifetime
+/// <summary>What a store has to keep of batches and their advice.</summary>
+public abstract class BatchStoreTests<TStore> : StoreSuite<TStore>
+    where TStore : IStoreUnderTest, new()
 {
-    private readonly TemporaryStore store = new();
-
-    public async ValueTask InitializeAsync()
+    protected override async Task Prepare()
     {
-        await store.WithTrough("hill", "t1");
-        await store.WithTrough("hill", "t2");
-        await store.WithTrough("valley", "t1");
+        await Store.WithTrough("hill", "t1");
+        await Store.WithTrough("hill", "t2");
+        await Store.WithTrough("valley", "t1");
     }
 
     [Fact]
@@ -25,11 +23,11 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         var batch = filled with { MixedIntoId = filled.Id };
         var advice = AdviceFor("a1", batch.Id);
 
-        await store.Batches.Add(batch, advice, onceOnly: false, Cancel);
+        await Store.Batches.Add(batch, advice, onceOnly: false, Cancel);
 
-        Assert.Equal(batch, await store.Batches.Find(batch.Id, Cancel));
-        Assert.Equal(advice.Kept, await store.Batches.FindAdvice("a1", Cancel));
-        Assert.Equal(advice.Figures, await store.Outcomes.LastAdvice(batch.Id, Cancel));
+        Assert.Equal(batch, await Store.Batches.Find(batch.Id, Cancel));
+        Assert.Equal(advice.Kept, await Store.Batches.FindAdvice("a1", Cancel));
+        Assert.Equal(advice.Figures, await Store.Outcomes.LastAdvice(batch.Id, Cancel));
     }
 
     [Fact]
@@ -39,10 +37,9 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
 
         await Add(sparse);
 
-        var found = await store.Batches.Find(sparse.Id, Cancel);
+        var found = await Store.Batches.Find(sparse.Id, Cancel);
         Assert.Equal(sparse, found);
         Assert.Equal(new LeafLabel(sparse.Batch.Label.Division, sparse.Batch.Label.Field, null, null, null), found!.Batch.Label);
-        Assert.Equal([null], store.Column("SELECT COALESCE(Cultivar, BushAge, Standard, SurfaceFeel) FROM Batch"));
     }
 
     [Fact]
@@ -52,10 +49,8 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         {
             var batch = Batch(feel.ToString());
             await Add(batch with { Batch = batch.Batch with { SurfaceFeel = feel } });
-            Assert.Equal(feel, (await store.Batches.Find(feel.ToString(), Cancel))!.Batch.SurfaceFeel);
+            Assert.Equal(feel, (await Store.Batches.Find(feel.ToString(), Cancel))!.Batch.SurfaceFeel);
         }
-
-        Assert.Equal(["damp", "dripping", "dry", "wet"], store.Column("SELECT SurfaceFeel FROM Batch ORDER BY SurfaceFeel"));
     }
 
     [Fact]
@@ -63,7 +58,7 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     {
         await Add(Batch("b1").LoadedAt(Monday));
 
-        var found = await store.Batches.Find("b1", Cancel);
+        var found = await Store.Batches.Find("b1", Cancel);
 
         Assert.Equal(TimeSpan.FromMinutes(330), Monday.Offset);
         Assert.Equal(Monday, found!.Batch.LoadedAt);
@@ -76,28 +71,28 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         var json = string.Concat(Enumerable.Repeat("{\"dryBulbC\":0.30000000000000004,\"e\":\"é茶\\u0000\"}\r\n", 50_000));
         await Add(Batch("b1"));
 
-        await store.Batches.AddAdvice(WithInputs(AdviceFor("long", "b1"), json), Cancel);
+        await Store.Batches.AddAdvice(WithInputs(AdviceFor("long", "b1"), json), Cancel);
 
-        Assert.Equal(json, (await store.Batches.FindAdvice("long", Cancel))!.InputsJson);
+        Assert.Equal(json, (await Store.Batches.FindAdvice("long", Cancel))!.InputsJson);
     }
 
     [Fact]
     public async Task A_batch_is_not_kept_when_its_advice_cannot_be()
     {
-        await store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), onceOnly: false, Cancel);
+        await Store.Batches.Add(Batch("b1"), AdviceFor("a1", "b1"), onceOnly: false, Cancel);
 
-        await Assert.ThrowsAsync<SqliteException>(() => store.Batches.Add(Batch("b2"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
+        await Assert.ThrowsAnyAsync<Exception>(() => Store.Batches.Add(Batch("b2"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
 
-        Assert.Null(await store.Batches.Find("b2", Cancel));
-        Assert.Equal("b1", (await store.Batches.FindAdvice("a1", Cancel))!.BatchId);
+        Assert.Null(await Store.Batches.Find("b2", Cancel));
+        Assert.Equal("b1", (await Store.Batches.FindAdvice("a1", Cancel))!.BatchId);
     }
 
     [Fact]
     public async Task A_batch_is_not_kept_with_the_advice_of_another()
     {
-        await Assert.ThrowsAsync<ArgumentException>(() => store.Batches.Add(Batch("b1"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
+        await Assert.ThrowsAsync<ArgumentException>(() => Store.Batches.Add(Batch("b1"), AdviceFor("a1", "b2"), onceOnly: false, Cancel));
 
-        Assert.Null(await store.Batches.Find("b1", Cancel));
+        Assert.Null(await Store.Batches.Find("b1", Cancel));
     }
 
     [Theory]
@@ -108,17 +103,18 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(() => Add(Batch("b1", siteId, troughId)));
 
         Assert.Contains($"trough '{troughId}' of site '{siteId}'", refusal.Message, StringComparison.Ordinal);
-        Assert.Equal([0L], store.Column("SELECT (SELECT COUNT(*) FROM Batch) + (SELECT COUNT(*) FROM Advice)"));
+        Assert.Null(await Store.Batches.Find("b1", Cancel));
+        Assert.Null(await Store.Batches.FindAdvice("advice for b1", Cancel));
     }
 
     [Fact]
     public async Task Advice_for_an_unknown_batch_is_refused_by_name()
     {
         var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(
-            () => store.Batches.AddAdvice(AdviceFor("a1", "nothing"), Cancel));
+            () => Store.Batches.AddAdvice(AdviceFor("a1", "nothing"), Cancel));
 
         Assert.Contains("'nothing'", refusal.Message, StringComparison.Ordinal);
-        Assert.Null(await store.Batches.FindAdvice("a1", Cancel));
+        Assert.Null(await Store.Batches.FindAdvice("a1", Cancel));
     }
 
     [Fact]
@@ -131,29 +127,29 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
 
         await Add(Batch("elsewhere", "valley"));
 
-        Assert.Equal(["b4", "b3", "b2"], Ids(await store.Batches.List("hill", most: 3, Cancel)));
-        Assert.Equal(["b4", "b3", "b2", "b1"], Ids(await store.Batches.List("hill", most: int.MaxValue, Cancel)));
-        Assert.Empty(await store.Batches.List("nowhere", most: 3, Cancel));
+        Assert.Equal(["b4", "b3", "b2"], Ids(await Store.Batches.List("hill", most: 3, Cancel)));
+        Assert.Equal(["b4", "b3", "b2", "b1"], Ids(await Store.Batches.List("hill", most: int.MaxValue, Cancel)));
+        Assert.Empty(await Store.Batches.List("nowhere", most: 3, Cancel));
     }
 
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
     public async Task A_list_of_no_length_is_a_mistake_of_the_caller(int most) =>
-        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.Batches.List("hill", most, Cancel));
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => Store.Batches.List("hill", most, Cancel));
 
     [Fact]
     public async Task Advice_is_listed_newest_first_and_not_without_end()
     {
-        await store.Batches.Add(Batch("b1"), AdviceFor("first", "b1", Monday), onceOnly: false, Cancel);
+        await Store.Batches.Add(Batch("b1"), AdviceFor("first", "b1", Monday), onceOnly: false, Cancel);
         for (var minute = 1; minute <= IBatchStore.MostListed; minute++)
         {
-            await store.Batches.AddAdvice(AdviceFor($"a{minute}", "b1", Monday.AddMinutes(minute)), Cancel);
+            await Store.Batches.AddAdvice(AdviceFor($"a{minute}", "b1", Monday.AddMinutes(minute)), Cancel);
         }
 
         await Add(Batch("b2"));
 
-        var ids = (await store.Batches.ListAdvice("b1", Cancel)).Select(advice => advice.Id);
+        var ids = (await Store.Batches.ListAdvice("b1", Cancel)).Select(advice => advice.Id);
 
         Assert.Equal(Enumerable.Range(1, IBatchStore.MostListed).Reverse().Select(minute => $"a{minute}"), ids);
     }
@@ -162,7 +158,7 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     public async Task Leaf_lies_on_a_trough_from_loading_until_it_is_unloaded()
     {
         await Add(Batch("b1").LoadedAt(Monday));
-        Assert.True(await store.Batches.MarkUnloaded("b1", Monday.AddHours(12), Cancel));
+        Assert.True(await Store.Batches.MarkUnloaded("b1", Monday.AddHours(12), Cancel));
 
         Assert.Empty(await OnTrough(Monday.AddMilliseconds(-1)));
         Assert.Equal(["b1"], await OnTrough(Monday));
@@ -186,11 +182,11 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     {
         await Add(Batch("b1"));
 
-        Assert.True(await store.Batches.MarkUnloaded("b1", Monday.AddHours(9), Cancel));
-        Assert.False(await store.Batches.MarkUnloaded("b1", Monday.AddHours(10), Cancel));
-        Assert.False(await store.Batches.MarkUnloaded("nothing", Monday, Cancel));
+        Assert.True(await Store.Batches.MarkUnloaded("b1", Monday.AddHours(9), Cancel));
+        Assert.False(await Store.Batches.MarkUnloaded("b1", Monday.AddHours(10), Cancel));
+        Assert.False(await Store.Batches.MarkUnloaded("nothing", Monday, Cancel));
 
-        Assert.Equal(Monday.AddHours(9), (await store.Batches.Find("b1", Cancel))!.UnloadedAt);
+        Assert.Equal(Monday.AddHours(9), (await Store.Batches.Find("b1", Cancel))!.UnloadedAt);
     }
 
     [Fact]
@@ -200,15 +196,15 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
         await Add(Batch("little"));
         await Add(Batch("large"));
 
-        Assert.True(await store.Batches.MarkCancelled("lost", Monday, "the fan failed", Cancel));
-        Assert.True(await store.Batches.MarkMixed("little", Monday, "large", "too little leaf", Cancel));
-        Assert.False(await store.Batches.MarkUnloaded("lost", Monday, Cancel));
-        Assert.False(await store.Batches.MarkMixed("lost", Monday, "large", "late", Cancel));
-        Assert.False(await store.Batches.MarkCancelled("little", Monday, "late", Cancel));
+        Assert.True(await Store.Batches.MarkCancelled("lost", Monday, "the fan failed", Cancel));
+        Assert.True(await Store.Batches.MarkMixed("little", Monday, "large", "too little leaf", Cancel));
+        Assert.False(await Store.Batches.MarkUnloaded("lost", Monday, Cancel));
+        Assert.False(await Store.Batches.MarkMixed("lost", Monday, "large", "late", Cancel));
+        Assert.False(await Store.Batches.MarkCancelled("little", Monday, "late", Cancel));
 
-        var lost = (await store.Batches.Find("lost", Cancel))!;
+        var lost = (await Store.Batches.Find("lost", Cancel))!;
         Assert.Equal((BatchEnd.Cancelled, "the fan failed", null), (lost.Ended, lost.EndReason, lost.MixedIntoId));
-        var little = (await store.Batches.Find("little", Cancel))!;
+        var little = (await Store.Batches.Find("little", Cancel))!;
         Assert.Equal((BatchEnd.Mixed, "too little leaf", "large"), (little.Ended, little.EndReason, little.MixedIntoId));
     }
 
@@ -217,9 +213,9 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     {
         await Add(Batch("b1"));
 
-        await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Batches.MarkMixed("b1", Monday, "nothing", "why", Cancel));
+        await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Batches.MarkMixed("b1", Monday, "nothing", "why", Cancel));
 
-        Assert.True((await store.Batches.Find("b1", Cancel))!.IsRunning);
+        Assert.True((await Store.Batches.Find("b1", Cancel))!.IsRunning);
     }
 
     [Fact]
@@ -233,23 +229,17 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     [Fact]
     public async Task What_is_not_there_is_null_or_an_empty_list()
     {
-        Assert.Null(await store.Batches.Find("nothing", Cancel));
-        Assert.Null(await store.Batches.FindAdvice("nothing", Cancel));
-        Assert.Empty(await store.Batches.ListAdvice("nothing", Cancel));
+        Assert.Null(await Store.Batches.Find("nothing", Cancel));
+        Assert.Null(await Store.Batches.FindAdvice("nothing", Cancel));
+        Assert.Empty(await Store.Batches.ListAdvice("nothing", Cancel));
         Assert.Empty(await OnTrough(Monday));
-    }
-
-    public ValueTask DisposeAsync()
-    {
-        store.Dispose();
-        return ValueTask.CompletedTask;
     }
 
     [Fact]
     public async Task Each_of_batches_that_come_at_once_sees_those_before_it()
     {
         AddedBatch[] added = await Task.WhenAll(Enumerable.Range(0, 8).Select(number => Task.Run(
-            () => store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: false, Cancel))));
+            () => Store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: false, Cancel))));
 
         Assert.Equal(Enumerable.Range(0, 8), added.Select(one => one.LyingThere.Count).Order());
         Assert.All(added, one => Assert.Null(one.Same));
@@ -259,18 +249,18 @@ public sealed class SqliteBatchesTests : IAsyncLifetime
     public async Task The_very_same_batch_at_once_is_kept_once_where_that_is_wanted()
     {
         AddedBatch[] added = await Task.WhenAll(Enumerable.Range(0, 8).Select(number => Task.Run(
-            () => store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: true, Cancel))));
+            () => Store.Batches.Add(Batch($"b{number}").LoadedAt(Monday), AdviceFor($"a{number}", $"b{number}"), onceOnly: true, Cancel))));
 
-        StoredBatch kept = Assert.Single(await store.Batches.List("hill", most: 10, Cancel));
+        StoredBatch kept = Assert.Single(await Store.Batches.List("hill", most: 10, Cancel));
         Assert.Equal(7, added.Count(one => one.Same?.Id == kept.Id));
     }
 
     private static MadeAdvice WithInputs(MadeAdvice advice, string json) => advice with { Kept = advice.Kept with { InputsJson = json } };
 
-    private Task Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
+    private Task Add(StoredBatch batch) => Store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
 
     private async Task<IEnumerable<string>> OnTrough(DateTimeOffset at) =>
-        Ids(await store.Batches.OnTrough("hill", "t1", at, Cancel));
+        Ids(await Store.Batches.OnTrough("hill", "t1", at, Cancel));
 
     private static IEnumerable<string> Ids(IEnumerable<StoredBatch> batches) => batches.Select(batch => batch.Id);
 }

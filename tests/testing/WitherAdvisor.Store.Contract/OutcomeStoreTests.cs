@@ -3,19 +3,18 @@ using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Outcomes;
 using WitherAdvisor.Outcomes;
 using WitherAdvisor.Spells;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
-using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+using static WitherAdvisor.Store.Contract.Invented;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
-public sealed class SqliteOutcomesTests : IAsyncLifetime
+/// <summary>Outcomes, the log of a site, and imports.</summary>
+public abstract class OutcomeStoreTests<TStore> : StoreSuite<TStore>
+    where TStore : IStoreUnderTest, new()
 {
-    private readonly TemporaryStore store = new();
-
-    public async ValueTask InitializeAsync()
+    protected override async Task Prepare()
     {
-        await store.WithTrough("hill", "t1");
-        await store.WithTrough("valley", "t1");
+        await Store.WithTrough("hill", "t1");
+        await Store.WithTrough("valley", "t1");
     }
 
     [Fact]
@@ -24,9 +23,9 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         await Batch("b1", Monday);
         StoredOutcome outcome = Full("b1");
 
-        await store.Outcomes.Put(outcome, Cancel);
+        await Store.Outcomes.Put(outcome, Cancel);
 
-        Assert.Equivalent(outcome, await store.Outcomes.Find("b1", Cancel), strict: true);
+        Assert.Equivalent(outcome, await Store.Outcomes.Find("b1", Cancel), strict: true);
     }
 
     [Fact]
@@ -35,9 +34,9 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         await Batch("b1", Monday);
         StoredOutcome empty = new("b1", new WitherOutcome(), Monday, null, []);
 
-        await store.Outcomes.Put(empty, Cancel);
+        await Store.Outcomes.Put(empty, Cancel);
 
-        Assert.Equivalent(empty, await store.Outcomes.Find("b1", Cancel), strict: true);
+        Assert.Equivalent(empty, await Store.Outcomes.Find("b1", Cancel), strict: true);
     }
 
     [Fact]
@@ -46,16 +45,16 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         await Batch("b1", Monday);
         foreach (int hour in new[] { 1, 2, 3 })
         {
-            await store.Outcomes.Put(Full("b1") with { EnteredAt = Monday.AddHours(hour), EnteredBy = $"person {hour}" }, Cancel);
+            await Store.Outcomes.Put(Full("b1") with { EnteredAt = Monday.AddHours(hour), EnteredBy = $"person {hour}" }, Cancel);
         }
 
-        Assert.Equal("person 3", (await store.Outcomes.Find("b1", Cancel))!.EnteredBy);
-        Assert.Equal(["person 3", "person 2", "person 1"], (await store.Outcomes.History("b1", Cancel)).Select(version => version.EnteredBy));
+        Assert.Equal("person 3", (await Store.Outcomes.Find("b1", Cancel))!.EnteredBy);
+        Assert.Equal(["person 3", "person 2", "person 1"], (await Store.Outcomes.History("b1", Cancel)).Select(version => version.EnteredBy));
     }
 
     [Fact]
     public async Task An_outcome_of_no_batch_is_refused() =>
-        await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Outcomes.Put(Full("nothing"), Cancel));
+        await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Outcomes.Put(Full("nothing"), Cancel));
 
     [Fact]
     public async Task The_log_has_each_batch_once_with_its_newest_outcome_and_its_last_advice()
@@ -64,10 +63,10 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
         await Batch("first", Monday);
         await Batch("without outcome", Monday);
         await Batch("elsewhere", Monday, "valley");
-        await store.Batches.AddAdvice(Told("newer", "first"), Cancel);
+        await Store.Batches.AddAdvice(Told("newer", "first"), Cancel);
         foreach (string id in new[] { "later", "first", "first", "elsewhere" })
         {
-            await store.Outcomes.Put(Full(id), Cancel);
+            await Store.Outcomes.Put(Full(id), Cancel);
         }
 
         List<LoggedOutcome> log = await Log(new());
@@ -83,9 +82,9 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     {
         await Batch("a", Monday, cultivar: "A");
         await Batch("b", Monday.AddHours(2), cultivar: "B");
-        await store.Batches.AddAdvice(Told("for b", "b"), Cancel);
-        await store.Outcomes.Put(Full("a"), Cancel);
-        await store.Outcomes.Put(Full("b"), Cancel);
+        await Store.Batches.AddAdvice(Told("for b", "b"), Cancel);
+        await Store.Outcomes.Put(Full("a"), Cancel);
+        await Store.Outcomes.Put(Full("b"), Cancel);
 
         Assert.Equal(["b"], (await Log(new(From: Monday.AddHours(1)))).Select(line => line.Batch.Id));
         Assert.Equal(["a"], (await Log(new(To: Monday.AddHours(2)))).Select(line => line.Batch.Id));
@@ -105,13 +104,13 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
             return keep;
         }
 
-        Assert.False(await store.Outcomes.Import("hill", import => Bring(import, keep: false), Cancel));
-        Assert.Null(await store.Batches.Find("past", Cancel));
+        Assert.False(await Store.Outcomes.Import("hill", import => Bring(import, keep: false), Cancel));
+        Assert.Null(await Store.Batches.Find("past", Cancel));
         await Assert.ThrowsAsync<InvalidOperationException>(() =>
-            store.Outcomes.Import("hill", import => Bring(import, keep: true) ? throw new InvalidOperationException() : false, Cancel));
+            Store.Outcomes.Import("hill", import => Bring(import, keep: true) ? throw new InvalidOperationException() : false, Cancel));
         Assert.Empty(await Log(new()));
 
-        Assert.True(await store.Outcomes.Import("hill", import => Bring(import, keep: true), Cancel));
+        Assert.True(await Store.Outcomes.Import("hill", import => Bring(import, keep: true), Cancel));
 
         LoggedOutcome line = Assert.Single(await Log(new()));
         Assert.Equal(past, line.Batch);
@@ -122,12 +121,12 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     public async Task An_import_finds_batches_by_id_and_by_what_a_paper_log_knows()
     {
         await Batch("b1", Monday);
-        StoredBatch kept = (await store.Batches.Find("b1", Cancel))!;
+        StoredBatch kept = (await Store.Batches.Find("b1", Cancel))!;
         KeptBatch? byId = null;
         KeptBatch? byLabel = null;
         KeptBatch? other = null;
 
-        await store.Outcomes.Preview("hill", import =>
+        await Store.Outcomes.Preview("hill", import =>
         {
             byId = import.Find("b1");
             byLabel = import.Find("t1", Monday, kept.Batch.Label.Division, kept.Batch.Label.Field);
@@ -143,19 +142,13 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     public async Task The_scales_of_a_site_keep_their_order_and_are_replaced_together()
     {
         TasterScale[] scales = [new("Strength", 0, 10), new("Briskness", 1, 5.5)];
-        await store.Outcomes.PutScales("hill", [new("Old", 0, 1)], Cancel);
+        await Store.Outcomes.PutScales("hill", [new("Old", 0, 1)], Cancel);
 
-        await store.Outcomes.PutScales("hill", scales, Cancel);
+        await Store.Outcomes.PutScales("hill", scales, Cancel);
 
-        Assert.Equal(scales, await store.Outcomes.ListScales("hill", Cancel));
-        Assert.Empty(await store.Outcomes.ListScales("valley", Cancel));
-        await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Outcomes.PutScales("nowhere", scales, Cancel));
-    }
-
-    public ValueTask DisposeAsync()
-    {
-        store.Dispose();
-        return ValueTask.CompletedTask;
+        Assert.Equal(scales, await Store.Outcomes.ListScales("hill", Cancel));
+        Assert.Empty(await Store.Outcomes.ListScales("valley", Cancel));
+        await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Outcomes.PutScales("nowhere", scales, Cancel));
     }
 
     private static StoredOutcome Full(string batchId) => new(
@@ -191,7 +184,7 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     private async Task<List<LoggedOutcome>> Log(OutcomeFilter filter)
     {
         List<LoggedOutcome> lines = [];
-        await foreach (LoggedOutcome line in store.Outcomes.Log("hill", filter, Cancel))
+        await foreach (LoggedOutcome line in Store.Outcomes.Log("hill", filter, Cancel))
         {
             lines.Add(line);
         }
@@ -203,6 +196,6 @@ public sealed class SqliteOutcomesTests : IAsyncLifetime
     {
         StoredBatch batch = Invented.Batch(id, siteId).LoadedAt(loadedAt);
         batch = batch with { Batch = batch.Batch with { Label = batch.Batch.Label with { Cultivar = cultivar } } };
-        return store.Batches.Add(batch, AdviceFor($"advice for {id}", id), onceOnly: false, Cancel);
+        return Store.Batches.Add(batch, AdviceFor($"advice for {id}", id), onceOnly: false, Cancel);
     }
 }

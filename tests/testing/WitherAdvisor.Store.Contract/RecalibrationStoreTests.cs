@@ -1,22 +1,21 @@
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Loft.Kept.Coefficients;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
-using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+using static WitherAdvisor.Store.Contract.Invented;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
-public sealed class SqliteRecalibrationsTests : IAsyncLifetime
+/// <summary>Recalibrations, one of a site at a time.</summary>
+public abstract class RecalibrationStoreTests<TStore> : StoreSuite<TStore>
+    where TStore : IStoreUnderTest, new()
 {
     private static readonly DateTimeOffset Later = Monday.AddMinutes(5);
 
-    private readonly TemporaryStore store = new();
+    private IRecalibrationStore Jobs => Store.Recalibrations;
 
-    private IRecalibrationStore Jobs => store.Recalibrations;
-
-    public async ValueTask InitializeAsync()
+    protected override async Task Prepare()
     {
-        await store.WithTrough();
-        await store.WithTrough("valley");
+        await Store.WithTrough();
+        await Store.WithTrough("valley");
     }
 
     [Fact]
@@ -35,8 +34,8 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
         Assert.Equal(
             running with { Status = RecalibrationStatus.Done, Share = 1, Step = "fitting", EndedAt = Later.AddMinutes(1).ToUniversalTime() },
             await Jobs.Find("r1", Cancel));
-        Assert.Equal(Proposal("learned-1"), await store.Coefficients.Find("hill", "learned-1", Cancel));
-        Assert.Null(await store.Coefficients.Adopted("hill", Cancel));
+        Assert.Equal(Proposal("learned-1"), await Store.Coefficients.Find("hill", "learned-1", Cancel));
+        Assert.Null(await Store.Coefficients.Adopted("hill", Cancel));
     }
 
     [Fact]
@@ -57,25 +56,11 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
     [Fact]
     public async Task One_is_compared_with_the_set_adopted_when_it_begins()
     {
-        await store.Coefficients.Add(Proposal("by-hand"), Cancel);
+        await Store.Coefficients.Add(Proposal("by-hand"), Cancel);
         await Jobs.Queue("r1", "hill", Monday, Cancel);
-        await store.Coefficients.Adopt(new("hill", "by-hand", Monday, null, null), Cancel);
+        await Store.Coefficients.Adopt(new("hill", "by-hand", Monday, null, null), Cancel);
 
         Assert.Equal("by-hand", (await Jobs.BeginNext(Later, Cancel))!.ComparedWith);
-    }
-
-    [Fact]
-    public async Task Why_one_failed_is_kept_as_a_code_and_a_sentence_of_an_older_version_is_told_as_it_was()
-    {
-        await Jobs.Queue("r1", "hill", Monday, Cancel);
-        await Jobs.End("r1", Later, RecalibrationStatus.Failed, new RecalibrationFailure.OwnFault(), Cancel);
-        Assert.Equal(["{\"code\":\"own_fault\"}"], store.Column("SELECT Failure FROM Recalibration"));
-
-        store.Execute("UPDATE Recalibration SET Failure = 'The service met a fault of its own; its log says which.'");
-
-        Assert.Equal(
-            new RecalibrationFailure.SaidThen("The service met a fault of its own; its log says which."),
-            (await Jobs.Find("r1", Cancel))!.Failure);
     }
 
     [Theory]
@@ -93,7 +78,7 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
 
         StoredRecalibration ended = (await Jobs.Find("r1", Cancel))!;
         Assert.Equal((how, new RecalibrationFailure.OwnFault(), false), (ended.Status, ended.Failure, ended.IsOpen));
-        Assert.Null(await store.Coefficients.Find("hill", "learned-1", Cancel));
+        Assert.Null(await Store.Coefficients.Find("hill", "learned-1", Cancel));
     }
 
     [Fact]
@@ -112,7 +97,7 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
         await Jobs.Queue("r1", "hill", Monday, Cancel);
         await Jobs.BeginNext(Monday, Cancel);
         await Jobs.Queue("r2", "valley", Monday, Cancel);
-        store.Reopen();
+        await Store.Reopen();
 
         Assert.Equal(1, await Jobs.InterruptRunning(Later, Cancel));
 
@@ -125,19 +110,13 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
     [Fact]
     public async Task A_proposal_whose_name_is_taken_leaves_the_recalibration_running()
     {
-        await store.Coefficients.Add(Proposal("learned-1"), Cancel);
+        await Store.Coefficients.Add(Proposal("learned-1"), Cancel);
         await Jobs.Queue("r1", "hill", Monday, Cancel);
         await Jobs.BeginNext(Later, Cancel);
 
         await Assert.ThrowsAnyAsync<Exception>(() => Jobs.Finish("r1", Later, Proposal("learned-1"), Cancel));
 
         Assert.Equal(RecalibrationStatus.Running, (await Jobs.Find("r1", Cancel))!.Status);
-    }
-
-    public ValueTask DisposeAsync()
-    {
-        store.Dispose();
-        return ValueTask.CompletedTask;
     }
 
     private static StoredCoefficientSet Proposal(string name) =>

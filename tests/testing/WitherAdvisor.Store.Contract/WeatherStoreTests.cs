@@ -1,17 +1,16 @@
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
-using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+using static WitherAdvisor.Store.Contract.Invented;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
-public sealed class SqliteWeatherTests : IAsyncLifetime
+/// <summary>Weather that people and callers tell.</summary>
+public abstract class WeatherStoreTests<TStore> : StoreSuite<TStore>
+    where TStore : IStoreUnderTest, new()
 {
     private static readonly DateTimeOffset SavedAt = Monday.AddDays(1);
-    private readonly TemporaryStore store = new();
-
-    public async ValueTask InitializeAsync() => await store.WithTrough();
+    protected override Task Prepare() => Store.WithTrough();
 
     [Fact]
     public async Task Every_field_of_a_reading_comes_back()
@@ -21,7 +20,6 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
         Assert.Equal(1, await Save(reading));
 
         Assert.Equal([reading], await ReadAll());
-        Assert.Equal([SavedAt.ToUnixTimeMilliseconds()], store.Column("SELECT SavedAtMs FROM WeatherReading"));
     }
 
     [Fact]
@@ -34,7 +32,6 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
         await Save(nothing, everything, nothingAgain);
 
         Assert.Equal([nothing, everything, nothingAgain], await ReadAll());
-        Assert.Equal([null, everything.RainMm, null], store.Column("SELECT RainMm FROM WeatherReading ORDER BY TimeMs"));
     }
 
     [Fact]
@@ -129,8 +126,8 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     {
         var observed = new WeatherReading(Monday, DryBulbC: 18);
         var forecast = new WeatherReading(Monday, DryBulbC: 21);
-        await store.Weather.SaveReadings("hill", WeatherSource.Observed, [observed], SavedAt, Cancel);
-        await store.Weather.SaveReadings("hill", WeatherSource.CallerForecast, [forecast], SavedAt, Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.Observed, [observed], SavedAt, Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.CallerForecast, [forecast], SavedAt, Cancel);
 
         Assert.Equal([observed], await Read(WeatherSource.Observed, Monday, Monday));
         Assert.Equal([forecast], await Read(WeatherSource.CallerForecast, Monday, Monday));
@@ -162,7 +159,7 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     {
         await Save(new WeatherReading(Monday, DryBulbC: 18));
 
-        await Assert.ThrowsAsync<InvalidOperationException>(() => Save(
+        await Assert.ThrowsAnyAsync<Exception>(() => Save(
             new WeatherReading(Monday, DryBulbC: 25),
             new WeatherReading(Monday.AddHours(1)),
             new WeatherReading(Monday.AddHours(2), DryBulbC: double.NaN)));
@@ -173,14 +170,15 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     [Fact]
     public async Task Weather_of_an_unknown_site_is_refused_by_name()
     {
-        var readings = await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Weather.SaveReadings(
+        var readings = await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Weather.SaveReadings(
             "nowhere", WeatherSource.Observed, [new WeatherReading(Monday)], SavedAt, Cancel));
-        var totals = await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Weather.SaveRainTotals(
+        var totals = await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Weather.SaveRainTotals(
             "nowhere", [new RainTotal(Monday, Monday.AddDays(1), 1)], SavedAt, Cancel));
 
         Assert.Contains("'nowhere'", readings.Message, StringComparison.Ordinal);
         Assert.Contains("'nowhere'", totals.Message, StringComparison.Ordinal);
-        Assert.Equal([0L], store.Column("SELECT (SELECT COUNT(*) FROM WeatherReading) + (SELECT COUNT(*) FROM RainTotal)"));
+        Assert.Empty(await Store.Weather.ReadSourced("nowhere", DateTimeOffset.MinValue, DateTimeOffset.MaxValue, Cancel));
+        Assert.Empty(await Store.Weather.ReadRainTotals("nowhere", DateTimeOffset.MinValue, DateTimeOffset.MaxValue, Cancel));
     }
 
     [Fact]
@@ -188,9 +186,9 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     {
         var first = new RainTotal(Monday, Monday.AddDays(1), 12.7);
         var other = new RainTotal(Monday, Monday.AddDays(2), 20);
-        await store.Weather.SaveRainTotals("hill", [first, other], SavedAt, Cancel);
+        await Store.Weather.SaveRainTotals("hill", [first, other], SavedAt, Cancel);
 
-        await store.Weather.SaveRainTotals("hill", [first with { RainMm = 0.1 + 0.2 }], SavedAt.AddHours(1), Cancel);
+        await Store.Weather.SaveRainTotals("hill", [first with { RainMm = 0.1 + 0.2 }], SavedAt.AddHours(1), Cancel);
 
         Assert.Equal([first with { RainMm = 0.1 + 0.2 }, other], await RainTotals(Monday, Monday.AddDays(1)));
     }
@@ -198,7 +196,7 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     [Fact]
     public async Task A_rain_total_that_cannot_be_kept_takes_the_whole_list_with_it()
     {
-        await Assert.ThrowsAsync<InvalidOperationException>(() => store.Weather.SaveRainTotals(
+        await Assert.ThrowsAnyAsync<Exception>(() => Store.Weather.SaveRainTotals(
             "hill",
             [new RainTotal(Monday, Monday.AddDays(1), 1), new RainTotal(Monday.AddDays(1), Monday.AddDays(2), double.NaN)],
             SavedAt,
@@ -217,29 +215,23 @@ public sealed class SqliteWeatherTests : IAsyncLifetime
     [InlineData(25, 30, false)]
     public async Task Totals_that_touch_the_stretch_are_read(int fromHour, int toHour, bool touches)
     {
-        await store.Weather.SaveRainTotals("hill", [new RainTotal(Monday, Monday.AddHours(24), 5)], SavedAt, Cancel);
+        await Store.Weather.SaveRainTotals("hill", [new RainTotal(Monday, Monday.AddHours(24), 5)], SavedAt, Cancel);
 
         Assert.Equal(touches, (await RainTotals(Monday.AddHours(fromHour), Monday.AddHours(toHour))).Count == 1);
     }
 
-    public ValueTask DisposeAsync()
-    {
-        store.Dispose();
-        return ValueTask.CompletedTask;
-    }
-
     private Task<int> Save(params WeatherReading[] readings) =>
-        store.Weather.SaveReadings("hill", WeatherSource.Observed, readings, SavedAt, Cancel);
+        Store.Weather.SaveReadings("hill", WeatherSource.Observed, readings, SavedAt, Cancel);
 
     private Task<IReadOnlyList<WeatherReading>> ReadAll() =>
         Read(WeatherSource.Observed, DateTimeOffset.MinValue, DateTimeOffset.MaxValue);
 
     private async Task<IReadOnlyList<WeatherReading>> Read(WeatherSource source, DateTimeOffset from, DateTimeOffset to) =>
     [
-        .. (await store.Weather.ReadSourced("hill", from, to, Cancel))
+        .. (await Store.Weather.ReadSourced("hill", from, to, Cancel))
             .Where(reading => reading.Source == source).Select(reading => reading.Reading),
     ];
 
     private Task<IReadOnlyList<RainTotal>> RainTotals(DateTimeOffset from, DateTimeOffset to) =>
-        store.Weather.ReadRainTotals("hill", from, to, Cancel);
+        Store.Weather.ReadRainTotals("hill", from, to, Cancel);
 }

@@ -1,19 +1,17 @@
 using WitherAdvisor.Loft.Kept;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
-using static WitherAdvisor.Store.Sqlite.Tests.Invented;
-using static WitherAdvisor.Store.Sqlite.Tests.TemporaryStore;
+using static WitherAdvisor.Store.Contract.Invented;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
 /// <summary>Weather of feeds beside what people and callers say.</summary>
-public sealed class FedWeatherTests : IAsyncLifetime
+public abstract class FedWeatherTests<TStore> : StoreSuite<TStore>
+    where TStore : IStoreUnderTest, new()
 {
     private static readonly DateTimeOffset FirstFetch = Monday.AddDays(1);
     private static readonly DateTimeOffset SecondFetch = FirstFetch.AddHours(1);
-    private readonly TemporaryStore store = new();
-
-    public async ValueTask InitializeAsync() => await store.WithTrough();
+    protected override Task Prepare() => Store.WithTrough();
 
     [Fact]
     public async Task Every_field_comes_back_with_source_feed_and_time_of_fetching()
@@ -21,7 +19,7 @@ public sealed class FedWeatherTests : IAsyncLifetime
         var analysed = Filled<WeatherReading>() with { Time = Monday };
         var forecast = Filled<WeatherReading>(start: 100) with { Time = Monday.AddHours(1) };
 
-        await store.Weather.SaveFromFeed("hill", "valley-feed", [analysed], [forecast], FirstFetch, Cancel);
+        await Store.Weather.SaveFromFeed("hill", "valley-feed", [analysed], [forecast], FirstFetch, Cancel);
 
         Assert.Equal(
             [
@@ -29,7 +27,6 @@ public sealed class FedWeatherTests : IAsyncLifetime
                 new SourcedReading(forecast, WeatherSource.FeedForecast, "valley-feed", FirstFetch),
             ],
             await ReadAll());
-        Assert.Equal(["feedanalysis", "feedforecast"], store.Column("SELECT Source FROM WeatherReading ORDER BY TimeMs"));
     }
 
     [Fact]
@@ -80,10 +77,10 @@ public sealed class FedWeatherTests : IAsyncLifetime
     public async Task A_feed_never_overwrites_what_people_and_callers_said_nor_they_the_feed()
     {
         WeatherReading Saying(double dryBulbC) => new(Monday, DryBulbC: dryBulbC);
-        await store.Weather.SaveReadings("hill", WeatherSource.Observed, [Saying(1)], FirstFetch, Cancel);
-        await store.Weather.SaveReadings("hill", WeatherSource.CallerForecast, [Saying(2)], FirstFetch, Cancel);
-        await store.Weather.SaveFromFeed("hill", "valley-feed", [Saying(3)], [Saying(4)], SecondFetch, Cancel);
-        await store.Weather.SaveReadings("hill", WeatherSource.Observed, [Saying(5)], SecondFetch.AddHours(1), Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.Observed, [Saying(1)], FirstFetch, Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.CallerForecast, [Saying(2)], FirstFetch, Cancel);
+        await Store.Weather.SaveFromFeed("hill", "valley-feed", [Saying(3)], [Saying(4)], SecondFetch, Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.Observed, [Saying(5)], SecondFetch.AddHours(1), Cancel);
 
         Assert.Equal(
             [
@@ -98,7 +95,7 @@ public sealed class FedWeatherTests : IAsyncLifetime
     {
         await Foretell(FirstFetch, new WeatherReading(Monday, RainMm: 4));
 
-        await store.Weather.SaveFromFeed("hill", "other-feed", [], [new(Monday, RainMm: 0)], SecondFetch, Cancel);
+        await Store.Weather.SaveFromFeed("hill", "other-feed", [], [new(Monday, RainMm: 0)], SecondFetch, Cancel);
 
         Assert.Equal([("other-feed", 0.0), ("valley-feed", 4.0)], (await ReadAll()).Select(row => (row.Feed, row.Reading.RainMm!.Value)));
     }
@@ -106,7 +103,7 @@ public sealed class FedWeatherTests : IAsyncLifetime
     [Fact]
     public async Task What_was_not_fed_names_no_feed()
     {
-        await store.Weather.SaveReadings("hill", WeatherSource.Observed, [new(Monday, RainMm: 1)], FirstFetch, Cancel);
+        await Store.Weather.SaveReadings("hill", WeatherSource.Observed, [new(Monday, RainMm: 1)], FirstFetch, Cancel);
 
         Assert.Equal(new(new(Monday, RainMm: 1), WeatherSource.Observed, null, FirstFetch), Assert.Single(await ReadAll()));
     }
@@ -116,7 +113,7 @@ public sealed class FedWeatherTests : IAsyncLifetime
     {
         await Foretell(FirstFetch, new WeatherReading(Monday, RainMm: 4));
 
-        await Assert.ThrowsAsync<InvalidOperationException>(() => store.Weather.SaveFromFeed(
+        await Assert.ThrowsAnyAsync<Exception>(() => Store.Weather.SaveFromFeed(
             "hill", "valley-feed", [new(Monday.AddHours(-1), RainMm: 1)], [new(Monday, RainMm: double.NaN)], SecondFetch, Cancel));
 
         Assert.Equal(4.0, Assert.Single(await ReadAll()).Reading.RainMm);
@@ -125,7 +122,7 @@ public sealed class FedWeatherTests : IAsyncLifetime
     [Fact]
     public async Task A_feed_brings_nothing_to_an_unknown_site()
     {
-        var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(() => store.Weather.SaveFromFeed(
+        var refusal = await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Weather.SaveFromFeed(
             "nowhere", "valley-feed", [new(Monday, RainMm: 1)], [], FirstFetch, Cancel));
 
         Assert.Contains("'nowhere'", refusal.Message, StringComparison.Ordinal);
@@ -135,22 +132,22 @@ public sealed class FedWeatherTests : IAsyncLifetime
     [InlineData(WeatherSource.FeedAnalysis)]
     [InlineData(WeatherSource.FeedForecast)]
     public async Task Nobody_speaks_for_a_feed(WeatherSource source) =>
-        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.Weather.SaveReadings(
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => Store.Weather.SaveReadings(
             "hill", source, [new(Monday, RainMm: 1)], FirstFetch, Cancel));
 
     [Fact]
     public async Task A_feed_without_a_name_is_none() => await Assert.ThrowsAsync<ArgumentException>(
-        () => store.Weather.SaveFromFeed("hill", "", [new(Monday, RainMm: 1)], [], FirstFetch, Cancel));
+        () => Store.Weather.SaveFromFeed("hill", "", [new(Monday, RainMm: 1)], [], FirstFetch, Cancel));
 
     [Fact]
     public async Task A_stretch_of_all_sources_holds_both_its_ends_and_no_other_sites()
     {
-        await store.WithTrough("valley", "t1");
+        await Store.WithTrough("valley", "t1");
         WeatherReading[] hours = [.. Enumerable.Range(0, 6).Select(hour => new WeatherReading(Monday.AddHours(hour), RainMm: hour))];
-        await store.Weather.SaveFromFeed("hill", "valley-feed", hours[..3], hours[3..], FirstFetch, Cancel);
-        await store.Weather.SaveReadings("valley", WeatherSource.Observed, hours, FirstFetch, Cancel);
+        await Store.Weather.SaveFromFeed("hill", "valley-feed", hours[..3], hours[3..], FirstFetch, Cancel);
+        await Store.Weather.SaveReadings("valley", WeatherSource.Observed, hours, FirstFetch, Cancel);
 
-        var read = await store.Weather.ReadSourced("hill", Monday.AddHours(2), Monday.AddHours(3), Cancel);
+        var read = await Store.Weather.ReadSourced("hill", Monday.AddHours(2), Monday.AddHours(3), Cancel);
 
         Assert.Equal([WeatherSource.FeedAnalysis, WeatherSource.FeedForecast], read.Select(row => row.Source));
         Assert.Equal([2.0, 3.0], read.Select(row => row.Reading.RainMm));
@@ -160,31 +157,25 @@ public sealed class FedWeatherTests : IAsyncLifetime
     public async Task What_feeds_said_of_a_site_can_be_forgotten_and_nothing_else_is()
     {
         WeatherReading said = new(Monday, RainMm: 4);
-        await store.WithTrough("valley", "t1");
+        await Store.WithTrough("valley", "t1");
         foreach (string site in new[] { "hill", "valley" })
         {
-            await store.Weather.SaveReadings(site, WeatherSource.Observed, [said], FirstFetch, Cancel);
-            await store.Weather.SaveFromFeed(site, "valley-feed", [said], [said], FirstFetch, Cancel);
-            await store.Feeds.Add(new(site, "valley-feed", FirstFetch, null, 1, Monday, null, []), Cancel);
+            await Store.Weather.SaveReadings(site, WeatherSource.Observed, [said], FirstFetch, Cancel);
+            await Store.Weather.SaveFromFeed(site, "valley-feed", [said], [said], FirstFetch, Cancel);
+            await Store.Feeds.Add(new(site, "valley-feed", FirstFetch, null, 1, Monday, null, []), Cancel);
         }
 
-        await store.Weather.ForgetFeeds("hill", Cancel);
+        await Store.Weather.ForgetFeeds("hill", Cancel);
 
         Assert.Equal(WeatherSource.Observed, Assert.Single(await ReadAll()).Source);
-        Assert.Null(await store.Feeds.Last("hill", "valley-feed", Cancel));
-        Assert.Equal(3, (await store.Weather.ReadSourced("valley", Monday, Monday, Cancel)).Count);
-        Assert.NotNull(await store.Feeds.Last("valley", "valley-feed", Cancel));
-    }
-
-    public ValueTask DisposeAsync()
-    {
-        store.Dispose();
-        return ValueTask.CompletedTask;
+        Assert.Null(await Store.Feeds.Last("hill", "valley-feed", Cancel));
+        Assert.Equal(3, (await Store.Weather.ReadSourced("valley", Monday, Monday, Cancel)).Count);
+        Assert.NotNull(await Store.Feeds.Last("valley", "valley-feed", Cancel));
     }
 
     private Task Foretell(DateTimeOffset fetchedAt, params WeatherReading[] readings) =>
-        store.Weather.SaveFromFeed("hill", "valley-feed", [], readings, fetchedAt, Cancel);
+        Store.Weather.SaveFromFeed("hill", "valley-feed", [], readings, fetchedAt, Cancel);
 
     private Task<IReadOnlyList<SourcedReading>> ReadAll() =>
-        store.Weather.ReadSourced("hill", DateTimeOffset.MinValue, DateTimeOffset.MaxValue, Cancel);
+        Store.Weather.ReadSourced("hill", DateTimeOffset.MinValue, DateTimeOffset.MaxValue, Cancel);
 }

@@ -3,11 +3,11 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
 
-namespace WitherAdvisor.Store.Sqlite.Tests;
+namespace WitherAdvisor.Store.Contract;
 
 /// <summary>Invented records in which every field differs from its default and from every other, found by reflection:
 /// a field that the domain gains and the store forgets fails the round trips.</summary>
-internal static class Invented
+public static class Invented
 {
     public static readonly DateTimeOffset Monday = new(2031, 3, 10, 6, 0, 0, TimeSpan.FromMinutes(330));
 
