@@ -24,7 +24,13 @@ internal sealed record SiteRow(
     double LongestHoursSincePlucking,
     double ToleratedSpreadWetBasis,
     double CoolingHours,
-    string? Feed)
+    string? Feed,
+    double PlenumMarginK,
+    long MostTurns,
+    double TurnFreeLastHours,
+    double LeastHoursBetweenTurns,
+    string Pace,
+    double? LoftHeaterKW)
 {
     public static SiteRow Of(StoredSite stored)
     {
@@ -37,11 +43,13 @@ internal sealed record SiteRow(
             style.HygrometricDifferenceCeilingK, style.WetLeafHygrometricDifferenceCeilingK,
             style.ShortestHoursSincePlucking, style.ShortestHoursSincePluckingInDryWindySpell,
             style.LongestHoursSincePlucking, style.ToleratedSpreadWetBasis, style.CoolingHours,
-            stored.Feed);
+            stored.Feed,
+            style.PlenumMarginK, style.MostTurns, style.TurnFreeLastHours, style.LeastHoursBetweenTurns, StoredWord.Of(style.Pace),
+            site.Heat.LoftKW);
     }
 
     public StoredSite ToSite() => new(
-        Id, Name, TimeZone, new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa), Feed);
+        Id, Name, TimeZone, new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa) { Heat = new() { LoftKW = LoftHeaterKW } }, Feed);
 
     private WitherStyle ToStyle() => new()
     {
@@ -56,5 +64,10 @@ internal sealed record SiteRow(
         LongestHoursSincePlucking = LongestHoursSincePlucking,
         ToleratedSpreadWetBasis = ToleratedSpreadWetBasis,
         CoolingHours = CoolingHours,
+        PlenumMarginK = PlenumMarginK,
+        MostTurns = (int)MostTurns,
+        TurnFreeLastHours = TurnFreeLastHours,
+        LeastHoursBetweenTurns = LeastHoursBetweenTurns,
+        Pace = StoredWord.Read<WitherPace>(Pace)!.Value,
     };
 }

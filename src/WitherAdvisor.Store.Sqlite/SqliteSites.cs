@@ -11,10 +11,11 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
         StyleName, WantedHygrometricDifferenceK, TargetMoistureWetBasis, PlenumCeilingC,
         HygrometricDifferenceCeilingK, WetLeafHygrometricDifferenceCeilingK,
         ShortestHoursSincePlucking, ShortestHoursSincePluckingInDryWindySpell, LongestHoursSincePlucking,
-        ToleratedSpreadWetBasis, CoolingHours, Feed
+        ToleratedSpreadWetBasis, CoolingHours, Feed,
+        PlenumMarginK, MostTurns, TurnFreeLastHours, LeastHoursBetweenTurns, Pace, LoftHeaterKW
         """;
 
-    private const string TroughColumns = "SiteId, Id, Name, AreaM2, AirflowM3PerSM2, SlowestFanShare, MostLoadKgPerM2";
+    private const string TroughColumns = "SiteId, Id, Name, AreaM2, AirflowM3PerSM2, SlowestFanShare, MostLoadKgPerM2, HeaterKW, FanKW";
 
     // Not INSERT OR REPLACE: that deletes the old row first, and with it the right of troughs and weather to point to it.
     private const string PutSiteSql = $"""
@@ -24,7 +25,8 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
             @StyleName, @WantedHygrometricDifferenceK, @TargetMoistureWetBasis, @PlenumCeilingC,
             @HygrometricDifferenceCeilingK, @WetLeafHygrometricDifferenceCeilingK,
             @ShortestHoursSincePlucking, @ShortestHoursSincePluckingInDryWindySpell, @LongestHoursSincePlucking,
-            @ToleratedSpreadWetBasis, @CoolingHours, @Feed)
+            @ToleratedSpreadWetBasis, @CoolingHours, @Feed,
+            @PlenumMarginK, @MostTurns, @TurnFreeLastHours, @LeastHoursBetweenTurns, @Pace, @LoftHeaterKW)
         ON CONFLICT (Id) DO UPDATE SET
             Name = excluded.Name,
             TimeZone = excluded.TimeZone,
@@ -44,18 +46,26 @@ internal sealed class SqliteSites(SqliteDatabase database) : ISiteStore
             LongestHoursSincePlucking = excluded.LongestHoursSincePlucking,
             ToleratedSpreadWetBasis = excluded.ToleratedSpreadWetBasis,
             CoolingHours = excluded.CoolingHours,
-            Feed = excluded.Feed
+            Feed = excluded.Feed,
+            PlenumMarginK = excluded.PlenumMarginK,
+            MostTurns = excluded.MostTurns,
+            TurnFreeLastHours = excluded.TurnFreeLastHours,
+            LeastHoursBetweenTurns = excluded.LeastHoursBetweenTurns,
+            Pace = excluded.Pace,
+            LoftHeaterKW = excluded.LoftHeaterKW
         """;
 
     private const string PutTroughSql = $"""
         INSERT INTO Trough ({TroughColumns})
-        VALUES (@SiteId, @Id, @Name, @AreaM2, @AirflowM3PerSM2, @SlowestFanShare, @MostLoadKgPerM2)
+        VALUES (@SiteId, @Id, @Name, @AreaM2, @AirflowM3PerSM2, @SlowestFanShare, @MostLoadKgPerM2, @HeaterKW, @FanKW)
         ON CONFLICT (SiteId, Id) DO UPDATE SET
             Name = excluded.Name,
             AreaM2 = excluded.AreaM2,
             AirflowM3PerSM2 = excluded.AirflowM3PerSM2,
             SlowestFanShare = excluded.SlowestFanShare,
-            MostLoadKgPerM2 = excluded.MostLoadKgPerM2
+            MostLoadKgPerM2 = excluded.MostLoadKgPerM2,
+            HeaterKW = excluded.HeaterKW,
+            FanKW = excluded.FanKW
         """;
 
     public Task PutSite(StoredSite site, CancellationToken cancel = default) => database.Write(

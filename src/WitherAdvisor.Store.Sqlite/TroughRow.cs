@@ -11,12 +11,15 @@ internal sealed record TroughRow(
     double AreaM2,
     double AirflowM3PerSM2,
     double SlowestFanShare,
-    double MostLoadKgPerM2)
+    double MostLoadKgPerM2,
+    double? HeaterKW,
+    double? FanKW)
 {
     public static TroughRow Of(StoredTrough stored) => new(
         stored.SiteId, stored.Id, stored.Name,
-        stored.Trough.AreaM2, stored.Trough.AirflowM3PerSM2, stored.Trough.SlowestFanShare, stored.Trough.MostLoadKgPerM2);
+        stored.Trough.AreaM2, stored.Trough.AirflowM3PerSM2, stored.Trough.SlowestFanShare, stored.Trough.MostLoadKgPerM2,
+        stored.Trough.HeaterKW, stored.Trough.FanKW);
 
     public StoredTrough ToTrough() =>
-        new(SiteId, Id, Name, new Trough(AreaM2, AirflowM3PerSM2, SlowestFanShare, MostLoadKgPerM2));
+        new(SiteId, Id, Name, new Trough(AreaM2, AirflowM3PerSM2, SlowestFanShare, MostLoadKgPerM2, HeaterKW, FanKW));
 }

@@ -31,9 +31,9 @@ internal sealed class BenchmarkedBatch
         AmbientForecast night = ForecastAhead.Of(Request.Site, batch.LoadedAt, Request.Readings, new(Request.Forecast, 0, 0), HorizonHours).Ambient!;
         problem = new(
             new LeafState(leaf.TissueMoistureWetBasis.Value, leaf.SurfaceWaterKgPerKg.Value), batch.GreenWeightKg / Request.Trough.AreaM2,
-            Request.Trough, Request.Site.Style, Request.Site.HotAirC, night, Request.Coefficients, 0, HorizonHours, null);
+            Request.Trough, Request.Site.Style, HeatSupply.Plenty(Request.Site.HotAirC), night, Request.Coefficients, 0, HorizonHours, null);
         saturation = new(night.PressurePa, night.Hours[0].Formulation);
-        air = PlenumSchedule.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, HardLimits.PlenumCeilingC(Request.Site.Style));
+        air = PlenumSchedule.ForDifference(night, Request.Site.Style.WantedHygrometricDifferenceK, (_, _) => HardLimits.SetPointCeilingC(Request.Site.Style));
     }
 
     public AdviceRequest Request { get; }
@@ -58,6 +58,6 @@ internal sealed class BenchmarkedBatch
     {
         const int TurnEveryHours = 2;
         return TrialWither.Run(
-            problem.Bed(saturation, resolution, 1), new(air, air, TurnEveryHours, problem.TargetDryBasis, 0, HorizonHours))!.TargetHour;
+            problem.Bed(saturation, resolution), new(air, air, TurnRule.Every(TurnEveryHours, HorizonHours), problem.TargetDryBasis, 0, HorizonHours)).TargetHour;
     }
 }

@@ -13,9 +13,11 @@ internal static class AdviceResponseMapping
         var advised = outcome as AdviceOutcome.Advised;
         return new()
         {
-            Status = advised is null ? AdviceStatus.CannotAdvise : AdviceStatus.Advised,
+            Status = advised is null ? AdviceStatus.CannotAdvise : advised.IsLeastBad ? AdviceStatus.LeastBad : AdviceStatus.Advised,
             Plan = advised is null ? null : PlanMapping.ToResponse(advised, clock),
             Refusal = outcome is AdviceOutcome.CannotAdvise refused ? Refusal(refused) : null,
+            Broken = [.. (advised?.Broken ?? []).Select(NoticeMapping.ToResponse)],
+            Reliefs = [.. (advised?.Reliefs ?? []).Select(ReliefMapping.ToResponse)],
             Notices = [.. (advised?.Notices ?? []).Select(NoticeMapping.ToResponse)],
             Curve = [.. (advised?.Curve ?? []).Select(point => BedMapping.ToResponse(point, clock))],
             Leaf = outcome.Leaf is { } leaf ? LeafMapping.ToResponse(leaf) : null,
@@ -41,6 +43,6 @@ internal static class AdviceResponseMapping
         Code = effect.Code,
         StopChangeHours = effect.HoursChange,
         PlenumDryBulbChangeK = effect.PlenumDryBulbChangeK,
-        TurnIntervalHours = effect.TurnIntervalHours,
+        Turns = effect.Turns,
     };
 }

@@ -21,6 +21,8 @@ internal static class BedMapping
         HygrometricDifferenceK = setting.Plenum.HygrometricDifferenceK,
         HotAirSharePercent = Percent.Of(setting.HotAirShare),
         HeatKw = setting.HeatKW,
+        FanSharePercent = Percent.Of(setting.FanShare),
+        RunSharePercent = Percent.Of(setting.RunShare),
     };
 
     public static CurvePointResponse ToResponse(CurvePoint point, WitherClock clock) => new()
@@ -34,6 +36,8 @@ internal static class BedMapping
         SurfaceWaterKgPerKg = point.SurfaceWaterKgPerKg,
         LeafWeightKg = point.LeafWeightKg,
         ExhaustDryBulbC = point.ExhaustDryBulbC,
+        BottomLeafC = point.BottomLeafC,
+        TopLeafC = point.TopLeafC,
     };
 
     public static WeighingCheckResponse ToResponse(WeighingCheck check, WitherClock clock) => new()

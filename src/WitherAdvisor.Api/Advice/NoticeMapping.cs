@@ -27,7 +27,8 @@ internal static class NoticeMapping
 
     private static (string? Unit, bool Hard) UnitAndRank(LimitKind limit) => limit switch
     {
-        LimitKind.PlenumDryBulb => ("°C", true),
+        LimitKind.PlenumDryBulb or LimitKind.LeafTemperature => ("°C", true),
+        LimitKind.HeaterCapacity => ("kW", false),
         LimitKind.HygrometricDifference => ("K", true),
         LimitKind.ShortestTimeSincePlucking or LimitKind.LongestTimeSincePlucking => ("h", true),
         LimitKind.TargetMoisture => ("% wet basis", true),

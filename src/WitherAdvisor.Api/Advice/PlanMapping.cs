@@ -16,24 +16,30 @@ internal static class PlanMapping
         return new()
         {
             SetNow = settings[0],
-            Ready = Ready(plan.StopHour, advised.ReadyHours, clock),
+            Ready = Ready(plan, advised.ReadyHours, clock),
             Turning = new()
             {
                 EveryHours = plan.TurnIntervalHours,
                 AtHours = plan.TurnHours,
                 At = [.. plan.TurnHours.Select(clock.At)],
+                LargestSpreadWithOneMorePoints = Percent.Of(plan.SpreadWithOneMoreTurnWetBasis),
             },
             FanSharePercent = Percent.Of(plan.FanShare),
+            RunSharePercent = Percent.Of(plan.RunShare),
             Stages = [.. plan.Stages.Select(stage => Stage(stage, clock))],
             Settings = settings,
             Expected = Expected(plan, advised.FinalMoistureWetBasis),
         };
     }
 
-    private static ReadyResponse Ready(double stopHour, Percentiles hours, WitherClock clock) => new()
+    private static ReadyResponse Ready(WitherPlan plan, Percentiles hours, WitherClock clock) => new()
     {
-        StopHours = stopHour,
-        StopAt = clock.At(stopHour),
+        StopHours = plan.StopHour,
+        StopAt = clock.At(plan.StopHour),
+        ReadyHours = plan.ReadyHour,
+        ReadyAt = clock.At(plan.ReadyHour),
+        HeldWellToHours = plan.HeldWellToHour,
+        HeldWellTo = clock.At(plan.HeldWellToHour),
         P10Hours = hours.P10,
         P10At = clock.At(hours.P10),
         P50Hours = hours.P50,
@@ -50,6 +56,8 @@ internal static class PlanMapping
         From = clock.At(stage.FromHour),
         To = clock.At(stage.ToHour),
         WantedHygrometricDifferenceK = stage.WantedHygrometricDifferenceK,
+        FanSharePercent = Percent.Of(stage.FanShare),
+        RunSharePercent = Percent.Of(stage.RunShare),
     };
 
     private static ExpectedResponse Expected(WitherPlan plan, Percentiles finalMoisture) => new()
@@ -62,5 +70,7 @@ internal static class PlanMapping
         LargestSpreadPoints = Percent.Of(plan.LargestSpreadWetBasis),
         MeanHygrometricDifferenceK = plan.MeanHygrometricDifferenceK,
         HeatKwh = plan.HeatKWh,
+        HeatKwhPerKgMadeTea = plan.HeatKWhPerKgMadeTea,
+        FanKwh = plan.FanKWh,
     };
 }

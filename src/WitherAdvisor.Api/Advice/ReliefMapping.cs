@@ -21,7 +21,8 @@ internal static class ReliefMapping
     private static string? Unit(ReliefKind kind) => kind switch
     {
         ReliefKind.SpreadThinner or ReliefKind.SpreadThicker => "kg/m²",
-        ReliefKind.StartLater or ReliefKind.RollLater or ReliefKind.StartEarlier => "h",
+        ReliefKind.StartLater or ReliefKind.RollLater or ReliefKind.StartEarlier or ReliefKind.Shade => "h",
+        ReliefKind.MoreHeat => "kW",
         ReliefKind.SlowerFan => "% of full flow",
         ReliefKind.ReadAmbientAir => null,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such relief."),

@@ -11,7 +11,10 @@ internal static class SiteMapping
         input.ElevationM, input.LatitudeDeg, input.LongitudeDeg,
         input.HotAirC ?? Site.UsualHotAirC,
         StyleMapping.ToDomain(input.Style),
-        input.StationPressureHpa * Pressure.PascalPerHectopascal);
+        input.StationPressureHpa * Pressure.PascalPerHectopascal)
+    {
+        Heat = new() { LoftKW = input.LoftHeaterKw },
+    };
 
     public static StoredSite ToStored(string id, SiteRequest input, string? feed = null) =>
         new(id, input.Name, input.TimeZone, ToDomain(input), feed);
@@ -30,6 +33,7 @@ internal static class SiteMapping
         TimeZone = timeZone,
         StationPressureHpa = site.StationPressurePa / Pressure.PascalPerHectopascal,
         HotAirC = site.HotAirC,
+        LoftHeaterKw = site.Heat.LoftKW,
         Style = StyleMapping.ToRequest(site.Style),
     };
 }

@@ -41,6 +41,11 @@ public record SiteRequest : ICrossChecked
     [Measured(40, 120)]
     public double? HotAirC { get; init; }
 
+    /// <summary>Most heat of the whole loft, 0 where there is none. Left out, the plan takes it for enough.</summary>
+    /// <example>900</example>
+    [Measured(0, 50000)]
+    public double? LoftHeaterKw { get; init; }
+
     /// <summary>What the site steers by and its limits; the short style when left out.</summary>
     public StyleRequest? Style { get; init; }
 

@@ -25,6 +25,11 @@ internal static class StyleMapping
             LongestHoursSincePlucking = input.LongestSincePluckingHours ?? named.LongestHoursSincePlucking,
             ToleratedSpreadWetBasis =
                 Percent.ToFraction(input.ToleratedSpreadWetBasisPoints) ?? named.ToleratedSpreadWetBasis,
+            PlenumMarginK = input.PlenumMarginK ?? named.PlenumMarginK,
+            MostTurns = input.MostTurns ?? named.MostTurns,
+            TurnFreeLastHours = input.TurnFreeLastHours ?? named.TurnFreeLastHours,
+            LeastHoursBetweenTurns = input.LeastHoursBetweenTurns ?? named.LeastHoursBetweenTurns,
+            Pace = input.Pace ?? named.Pace,
             CoolingHours = input.CoolingHours ?? named.CoolingHours,
         };
     }
@@ -42,6 +47,11 @@ internal static class StyleMapping
         ShortestSincePluckingInDryWindySpellHours = style.ShortestHoursSincePluckingInDryWindySpell,
         LongestSincePluckingHours = style.LongestHoursSincePlucking,
         ToleratedSpreadWetBasisPoints = Percent.Of(style.ToleratedSpreadWetBasis),
+        PlenumMarginK = style.PlenumMarginK,
+        MostTurns = style.MostTurns,
+        TurnFreeLastHours = style.TurnFreeLastHours,
+        LeastHoursBetweenTurns = style.LeastHoursBetweenTurns,
+        Pace = style.Pace,
         CoolingHours = style.CoolingHours,
     };
 }

@@ -55,6 +55,30 @@ public sealed record StyleRequest : ICrossChecked
     [Measured(0.5, 15)]
     public double? ToleratedSpreadWetBasisPoints { get; init; }
 
+    /// <summary>What set-points keep below the plenum ceiling, for instruments and hot spots; 1 when left out.</summary>
+    /// <example>1</example>
+    [Measured(0, 5)]
+    public double? PlenumMarginK { get; init; }
+
+    /// <summary>Most turns of one wither; 6 when left out.</summary>
+    /// <example>6</example>
+    [Measured(0, 24)]
+    public int? MostTurns { get; init; }
+
+    /// <summary>Last hours before rolling in which nobody turns; 1 when left out.</summary>
+    /// <example>1</example>
+    [Measured(0, 6)]
+    public double? TurnFreeLastHours { get; init; }
+
+    /// <summary>Between two turns, at least; 1 when left out.</summary>
+    /// <example>1</example>
+    [Measured(0.5, 6)]
+    public double? LeastHoursBetweenTurns { get; init; }
+
+    /// <summary>Whether fuel or hours count for more: sparing, balanced or fast; balanced, which holds the wanted air, when left out.</summary>
+    /// <example>balanced</example>
+    public WitherPace? Pace { get; init; }
+
     /// <summary>Last hours on ambient air before rolling; 0.5 when left out.</summary>
     /// <example>0.5</example>
     [Measured(0, 3)]

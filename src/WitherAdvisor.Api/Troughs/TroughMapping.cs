@@ -11,7 +11,9 @@ internal static class TroughMapping
         input.AreaM2,
         input.AirflowM3PerSPerM2 ?? Trough.UsualAirflowM3PerSM2,
         Percent.ToFraction(input.SlowestFanSharePercent) ?? 1,
-        input.MostLoadKgPerM2 ?? Trough.UsualMostLoadKgPerM2);
+        input.MostLoadKgPerM2 ?? Trough.UsualMostLoadKgPerM2,
+        input.HeaterKw,
+        input.FanKw);
 
     public static StoredTrough ToStored(string siteId, string id, TroughRequest input) =>
         new(siteId, id, input.Name, ToDomain(input));
@@ -28,5 +30,7 @@ internal static class TroughMapping
         AirflowM3PerSPerM2 = trough.AirflowM3PerSM2,
         SlowestFanSharePercent = Percent.Of(trough.SlowestFanShare),
         MostLoadKgPerM2 = trough.MostLoadKgPerM2,
+        HeaterKw = trough.HeaterKW,
+        FanKw = trough.FanKW,
     };
 }

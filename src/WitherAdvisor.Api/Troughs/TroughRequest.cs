@@ -29,4 +29,14 @@ public record TroughRequest
     /// <example>35</example>
     [Measured(5, 60)]
     public double? MostLoadKgPerM2 { get; init; }
+
+    /// <summary>Most heat that reaches the trough, 0 where there is none. Left out, the plan takes it for enough.</summary>
+    /// <example>90</example>
+    [Measured(0, 5000)]
+    public double? HeaterKw { get; init; }
+
+    /// <summary>What the fan draws at full speed; left out, its power is not told.</summary>
+    /// <example>3</example>
+    [Measured(0.1, 200)]
+    public double? FanKw { get; init; }
 }

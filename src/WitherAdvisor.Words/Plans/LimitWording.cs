@@ -26,15 +26,17 @@ public static class LimitWording
         LimitKind.ShortestTimeSincePlucking => "at_least",
         LimitKind.TargetMoisture or LimitKind.WantedHygrometricDifference => "wanted",
         LimitKind.ReadyBy => "wanted_within",
+        LimitKind.HeaterCapacity => "short_of",
         _ => "at_most",
     };
 
     private static string Amount(Wordbook words, LimitKind limit, double amount, PersonUnits units) => limit switch
     {
-        LimitKind.PlenumDryBulb => units.TemperatureText(amount),
+        LimitKind.PlenumDryBulb or LimitKind.LeafTemperature => units.TemperatureText(amount),
         LimitKind.HygrometricDifference or LimitKind.WantedHygrometricDifference => units.DifferenceText(amount),
         LimitKind.TargetMoisture => Figures.Moisture(words, amount),
         LimitKind.Spread => Figures.MoisturePoints(words, amount),
+        LimitKind.HeaterCapacity => Figures.KiloWatts(amount),
         LimitKind.ReadyBy => words.Say("figure.hours_of_loading", ("hours", Figures.Hours(amount))),
         _ => Figures.Hours(amount),
     };

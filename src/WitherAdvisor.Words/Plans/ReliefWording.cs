@@ -16,6 +16,7 @@ public static class ReliefWording
     {
         ReliefKind.SpreadThinner or ReliefKind.SpreadThicker => units.LoadText(amount),
         ReliefKind.SlowerFan => Figures.Percent(amount),
+        ReliefKind.MoreHeat => Figures.KiloWatts(amount),
         _ => Figures.Hours(amount),
     };
 }

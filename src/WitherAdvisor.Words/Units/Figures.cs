@@ -13,6 +13,9 @@ public static class Figures
     /// <summary>"2.4 h".</summary>
     public static string Hours(double hours) => $"{Fixed(hours, 1)} h";
 
+    /// <summary>"24 kW".</summary>
+    public static string KiloWatts(double kiloWatts) => $"{Fixed(kiloWatts, 0)} kW";
+
     /// <summary>A fraction as "18 %".</summary>
     public static string Percent(double fraction, int decimals = 0) => $"{Fixed(fraction * 100, decimals)} %";
 

@@ -12,4 +12,4 @@ namespace WitherAdvisor.Plans;
 /// <param name="FanShare">Share of full airflow while the fan runs.</param>
 /// <param name="RunShare">Share of the time that the fan runs.</param>
 public sealed record AirSetting(
-    double Hour, StageKind Stage, AirState Ambient, AirState Plenum, double HotAirShare, double HeatKW, double FanShare, double RunShare = 1);
+    double Hour, StageKind Stage, AirState Ambient, AirState Plenum, double HotAirShare, double HeatKW, double FanShare = 1, double RunShare = 1);

@@ -9,7 +9,7 @@ namespace WitherAdvisor.Plans;
 /// <param name="SurfaceWaterKgPerKg">Mean water on the leaf, kg per kg of the leaf as it was loaded without it.</param>
 /// <param name="LeafWeightKg">Weight of all leaf on the trough, kg.</param>
 /// <param name="ExhaustDryBulbC">Air leaving the top of the bed, °C.</param>
-/// <param name="BottomLeafC">Temperature of the leaf then at the mesh, °C: between the wet bulb of its air, while it gives freely, and the dry bulb.</param>
+/// <param name="BottomLeafC">Temperature of the leaf then at the mesh, °C: between the wet bulb of its air, while it gives freely, and the dry bulb; null in advice kept from before it was reckoned.</param>
 /// <param name="TopLeafC">The same of the leaf then on top, °C.</param>
 public sealed record CurvePoint(
     double Hour,
@@ -20,5 +20,5 @@ public sealed record CurvePoint(
     double SurfaceWaterKgPerKg,
     double LeafWeightKg,
     double ExhaustDryBulbC,
-    double BottomLeafC,
-    double TopLeafC);
+    double? BottomLeafC = null,
+    double? TopLeafC = null);

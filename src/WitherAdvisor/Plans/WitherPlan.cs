@@ -28,14 +28,20 @@ public sealed record WitherPlan(
     /// <summary>Share of the time that the fan runs before cooling; each stage states its own.</summary>
     public double RunShare { get; init; } = 1;
 
+    private readonly double? readyHour;
+
     /// <summary>When the leaf is ready; from then to the stop it is held.</summary>
-    public double ReadyHour { get; init; }
+    public double ReadyHour
+    {
+        get => readyHour ?? StopHour;
+        init => readyHour = value;
+    }
 
     /// <summary>The hour to which held leaf keeps within a point of its target; null where none is held, or where it keeps longer than air is known.</summary>
     public double? HeldWellToHour { get; init; }
 
-    /// <summary>Heat for each kg of made tea, kWh/kg.</summary>
-    public double HeatKWhPerKgMadeTea { get; init; }
+    /// <summary>Heat for each kg of made tea, kWh/kg; null in advice kept from before it was reckoned.</summary>
+    public double? HeatKWhPerKgMadeTea { get; init; }
 
     /// <summary>What the fan draws over the whole wither, kWh; null where nobody said what it draws.</summary>
     public double? FanKWh { get; init; }

@@ -7,11 +7,17 @@ public sealed record AdviceResponse
     /// <example>advised</example>
     public required AdviceStatus Status { get; init; }
 
-    /// <summary>What to set, for how long, when to turn, when to stop; null where no plan is within the hard limits.</summary>
+    /// <summary>What to set, for how long, when to turn, when to stop; null where too little is known for one.</summary>
     public required PlanResponse? Plan { get; init; }
 
     /// <summary>Which limits stand in the way and what would relieve them; null where there is a plan.</summary>
     public required RefusalResponse? Refusal { get; init; }
+
+    /// <summary>Hard limits that the plan breaks, since none can be kept whatever is done; empty where it keeps them all.</summary>
+    public required IReadOnlyList<NoticeResponse> Broken { get; init; }
+
+    /// <summary>What would keep a limit, or meet a wish that the plan misses.</summary>
+    public required IReadOnlyList<ReliefResponse> Reliefs { get; init; }
 
     /// <summary>Limits that shaped the plan, and wishes it could not meet.</summary>
     public required IReadOnlyList<NoticeResponse> Notices { get; init; }

@@ -6,6 +6,9 @@ public enum AdviceStatus
     /// <summary>There is a plan within every hard limit.</summary>
     Advised,
 
-    /// <summary>There is none; the answer says which limit binds and what would relieve it.</summary>
+    /// <summary>No plan keeps every hard limit: this is the least bad one, and it says which it breaks.</summary>
+    LeastBad,
+
+    /// <summary>There is none: too little is known. The answer says what is missing.</summary>
     CannotAdvise,
 }

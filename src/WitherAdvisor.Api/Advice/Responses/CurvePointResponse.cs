@@ -41,4 +41,12 @@ public sealed record CurvePointResponse
     /// <summary>Air leaving the top of the bed.</summary>
     /// <example>20.4</example>
     public required double ExhaustDryBulbC { get; init; }
+
+    /// <summary>Temperature of the leaf then at the mesh: between the wet and the dry bulb of its air.</summary>
+    /// <example>21.3</example>
+    public required double? BottomLeafC { get; init; }
+
+    /// <summary>The same on top.</summary>
+    /// <example>19.8</example>
+    public required double? TopLeafC { get; init; }
 }

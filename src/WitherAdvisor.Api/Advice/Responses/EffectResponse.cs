@@ -18,7 +18,7 @@ public sealed record EffectResponse
     /// <example>0</example>
     public required double? PlenumDryBulbChangeK { get; init; }
 
-    /// <summary>The turn interval it would have; null also where none is needed.</summary>
-    /// <example>1</example>
-    public required int? TurnIntervalHours { get; init; }
+    /// <summary>The turns it would take.</summary>
+    /// <example>4</example>
+    public required int? Turns { get; init; }
 }

@@ -37,4 +37,12 @@ public sealed record ExpectedResponse
     /// <summary>Heat mixed in over the whole wither.</summary>
     /// <example>640</example>
     public required double HeatKwh { get; init; }
+
+    /// <summary>Heat for each kg of made tea.</summary>
+    /// <example>2.1</example>
+    public required double? HeatKwhPerKgMadeTea { get; init; }
+
+    /// <summary>What the fan draws over the whole wither; null where the trough does not say what it draws.</summary>
+    /// <example>27.5</example>
+    public required double? FanKwh { get; init; }
 }

@@ -15,9 +15,13 @@ public sealed record PlanResponse
     /// <summary>When to turn the leaf.</summary>
     public required TurningResponse Turning { get; init; }
 
-    /// <summary>Share of the trough's full airflow to run the fan at.</summary>
+    /// <summary>Share of the trough's full airflow to run the fan at before cooling.</summary>
     /// <example>100</example>
     public required double FanSharePercent { get; init; }
+
+    /// <summary>Share of the time to run the fan before cooling.</summary>
+    /// <example>100</example>
+    public required double RunSharePercent { get; init; }
 
     /// <summary>Stages in order, without gaps, from loading to the stop.</summary>
     public required IReadOnlyList<StageResponse> Stages { get; init; }

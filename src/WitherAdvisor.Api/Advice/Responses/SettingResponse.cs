@@ -50,4 +50,12 @@ public sealed record SettingResponse
     /// <summary>Heat demand of the whole trough.</summary>
     /// <example>75.4</example>
     public required double HeatKw { get; init; }
+
+    /// <summary>Share of full airflow while the fan runs.</summary>
+    /// <example>100</example>
+    public required double FanSharePercent { get; init; }
+
+    /// <summary>Share of the time that the fan runs.</summary>
+    /// <example>100</example>
+    public required double RunSharePercent { get; init; }
 }

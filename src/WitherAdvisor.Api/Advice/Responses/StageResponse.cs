@@ -7,7 +7,7 @@ namespace WitherAdvisor.Api.Advice.Responses;
 [Computed]
 public sealed record StageResponse
 {
-    /// <summary>Which: surface drying, main, or cooling on ambient air before rolling.</summary>
+    /// <summary>Which: surface drying, main, cooling on ambient air before rolling, or holding of leaf that is ready before it is wanted.</summary>
     /// <example>main</example>
     public required StageKind Stage { get; init; }
 
@@ -27,7 +27,15 @@ public sealed record StageResponse
     /// <example>2026-03-01T23:00:00+05:30</example>
     public required DateTimeOffset To { get; init; }
 
-    /// <summary>Held under the mesh where the ambient air is not above it; null in cooling.</summary>
+    /// <summary>Held under the mesh where the ambient air is not above it; null where no heat is wanted.</summary>
     /// <example>7.2</example>
     public required double? WantedHygrometricDifferenceK { get; init; }
+
+    /// <summary>Share of full airflow while the fan runs.</summary>
+    /// <example>100</example>
+    public required double FanSharePercent { get; init; }
+
+    /// <summary>Share of the time that the fan runs.</summary>
+    /// <example>100</example>
+    public required double RunSharePercent { get; init; }
 }

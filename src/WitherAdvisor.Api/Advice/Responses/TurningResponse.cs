@@ -6,7 +6,7 @@ namespace WitherAdvisor.Api.Advice.Responses;
 [Computed]
 public sealed record TurningResponse
 {
-    /// <summary>Whole hours between turns; null where no turn is needed before the stop.</summary>
+    /// <summary>Whole hours between turns; null where they are not even, or no turn is needed before the stop.</summary>
     /// <example>2</example>
     public required int? EveryHours { get; init; }
 
@@ -17,4 +17,8 @@ public sealed record TurningResponse
     /// <summary>The same as times.</summary>
     /// <example>["2026-03-01T15:00:00+05:30"]</example>
     public required IReadOnlyList<DateTimeOffset> At { get; init; }
+
+    /// <summary>What the largest spread between layers would be with one turn more; null where no more fit in.</summary>
+    /// <example>2.2</example>
+    public required double? LargestSpreadWithOneMorePoints { get; init; }
 }

@@ -34,12 +34,15 @@ internal static class SentAdvice
             Beside<FactorEffect>(answer.List("effects"), digits?.Effects, SentBed.Effect),
             Beside<WeighingCheck>(answer.List("checks"), digits?.Checks, SentBed.Check),
             Beside<LimitNotice>(answer.List("notices"), digits?.Notices, SentBed.Notice),
-            // Answers never told what would meet a wish; what is kept beside them does.
-            digits?.Reliefs ?? [],
+            // Answers did not always tell what would meet a wish; what is kept beside them does.
+            answer.Holds("reliefs") ? Beside<Relief>(answer.List("reliefs"), digits?.Reliefs, SentBed.Relief) : digits?.Reliefs ?? [],
             SentLeaf.Read(answer, digits?.Leaf),
             Assumptions(answer.List("assumptions"), digits?.Assumptions),
             answer.Text("coefficient_set"),
-            answer.Count("candidates_simulated"));
+            answer.Count("candidates_simulated"))
+        {
+            Broken = answer.Holds("broken") ? Beside<LimitNotice>(answer.List("broken"), digits?.Broken, SentBed.Notice) : [],
+        };
     }
 
     private static AdviceOutcome.CannotAdvise Refused(SentFields answer, AdviceOutcome.CannotAdvise? digits)

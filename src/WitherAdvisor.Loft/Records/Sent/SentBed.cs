@@ -17,13 +17,16 @@ internal static class SentBed
         point.Fraction("mean_moisture_wet_basis_percent", digits?.MeanMoistureWetBasis),
         point.Number("surface_water_kg_per_kg", 4, digits?.SurfaceWaterKgPerKg),
         point.Number("leaf_weight_kg", 2, digits?.LeafWeightKg),
-        point.Number("exhaust_dry_bulb_c", 2, digits?.ExhaustDryBulbC));
+        point.Number("exhaust_dry_bulb_c", 2, digits?.ExhaustDryBulbC),
+        point.Holds("bottom_leaf_c") ? point.Number("bottom_leaf_c", 2, digits?.BottomLeafC) : null,
+        point.Holds("top_leaf_c") ? point.Number("top_leaf_c", 2, digits?.TopLeafC) : null);
 
     public static FactorEffect Effect(SentFields effect, FactorEffect? digits) => new(
         effect.Text("code"),
         effect.NumberOrNull("stop_change_hours", 2, digits?.HoursChange),
         effect.NumberOrNull("plenum_dry_bulb_change_k", 2, digits?.PlenumDryBulbChangeK),
-        effect.CountOrNull("turn_interval_hours"));
+        effect.Holds("turn_interval_hours") ? effect.Count("turn_interval_hours") : null,
+        effect.Holds("turns") ? effect.Count("turns") : null);
 
     public static WeighingCheck Check(SentFields check, WeighingCheck? digits) => new(
         check.Number("hour", 2, digits?.Hour),

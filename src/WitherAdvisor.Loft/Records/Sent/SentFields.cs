@@ -10,6 +10,9 @@ internal readonly struct SentFields(JsonElement json)
 
     public bool Has(string name) => json.GetProperty(name).ValueKind != JsonValueKind.Null;
 
+    /// <summary>Whether a member is there and has a value, of those that answers did not always have.</summary>
+    public bool Holds(string name) => json.TryGetProperty(name, out JsonElement value) && value.ValueKind != JsonValueKind.Null;
+
     public SentFields Object(string name) => new(json.GetProperty(name));
 
     public IReadOnlyList<SentFields> List(string name) => [.. json.GetProperty(name).EnumerateArray().Select(item => new SentFields(item))];

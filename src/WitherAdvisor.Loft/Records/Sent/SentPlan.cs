@@ -24,8 +24,20 @@ internal static class SentPlan
             expected.Number("heat_kwh", 1, digits?.HeatKWh),
             expected.Fraction("largest_spread_points", digits?.LargestSpreadWetBasis),
             expected.Fraction("outturn_percent", digits?.Outturn),
-            expected.Fraction("outturn_of_leaf_percent", digits?.OutturnOfLeaf));
+            expected.Fraction("outturn_of_leaf_percent", digits?.OutturnOfLeaf))
+        {
+            ReadyHour = Later(plan.Object("ready"), "ready_hours", 2, digits?.ReadyHour) ?? plan.Object("ready").Number("stop_hours", 2, digits?.StopHour),
+            HeldWellToHour = Later(plan.Object("ready"), "held_well_to_hours", 2, digits?.HeldWellToHour),
+            RunShare = Later(plan, "run_share_percent", 2, digits?.RunShare, 100) ?? 1,
+            HeatKWhPerKgMadeTea = Later(expected, "heat_kwh_per_kg_made_tea", 2, digits?.HeatKWhPerKgMadeTea),
+            FanKWh = Later(expected, "fan_kwh", 1, digits?.FanKWh),
+            SpreadWithOneMoreTurnWetBasis = Later(turning, "largest_spread_with_one_more_points", 2, digits?.SpreadWithOneMoreTurnWetBasis, 100),
+        };
     }
+
+    /// <summary>A number that answers did not always have.</summary>
+    private static double? Later(SentFields fields, string name, int places, double? digits, double perUnit = 1) =>
+        fields.Holds(name) ? fields.Number(name, places, digits, perUnit) : null;
 
     public static Percentiles ReadyHours(SentFields ready, Percentiles? digits) => new(
         ready.NumberOrNull("p10_hours", 2, digits?.P10),
@@ -41,7 +53,9 @@ internal static class SentPlan
         stage.Word<StageKind>("stage"),
         stage.Number("from_hour", 2, digits?.FromHour),
         stage.Number("to_hour", 2, digits?.ToHour),
-        stage.NumberOrNull("wanted_hygrometric_difference_k", 2, digits?.WantedHygrometricDifferenceK));
+        stage.NumberOrNull("wanted_hygrometric_difference_k", 2, digits?.WantedHygrometricDifferenceK),
+        Later(stage, "fan_share_percent", 2, digits?.FanShare, 100) ?? 1,
+        Later(stage, "run_share_percent", 2, digits?.RunShare, 100) ?? 1);
 
     private static AirSetting Setting(SentFields setting, AirSetting? digits, double pressurePa) => new(
         setting.Number("hour", 2, digits?.Hour),
@@ -49,7 +63,9 @@ internal static class SentPlan
         Ambient(setting, digits?.Ambient, pressurePa),
         Plenum(setting, digits?.Plenum, pressurePa),
         setting.Fraction("hot_air_share_percent", digits?.HotAirShare),
-        setting.Number("heat_kw", 2, digits?.HeatKW));
+        setting.Number("heat_kw", 2, digits?.HeatKW),
+        Later(setting, "fan_share_percent", 2, digits?.FanShare, 100) ?? 1,
+        Later(setting, "run_share_percent", 2, digits?.RunShare, 100) ?? 1);
 
     private static AirState Ambient(SentFields setting, AirState? digits, double pressurePa)
     {

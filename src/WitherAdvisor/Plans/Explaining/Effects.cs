@@ -28,8 +28,8 @@ internal static class Effects
             (Candidate? other, int beds) = Other(problem, without, chosen);
             simulated += beds;
             FactorEffect effect = other is not null
-                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, other.TurnHours.Count)
-                : new(code, null, null, null);
+                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, Turns: other.TurnHours.Count)
+                : new(code, null, null);
             if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
             {
                 effects.Add(effect);

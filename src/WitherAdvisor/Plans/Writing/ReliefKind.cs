@@ -21,6 +21,12 @@ public enum ReliefKind
     /// <summary>Amount: hours from loading to which the leaf is to be kept out of the sun and the intake shaded.</summary>
     Shade,
 
+    /// <summary>Amount: hours later. Given no more: leaf on a trough whose air stands grows warm. Kept advice may hold it.</summary>
+    StartLater,
+
+    /// <summary>Amount: share of full flow. Given no more: the plan slows the fan itself. Kept advice may hold it.</summary>
+    SlowerFan,
+
     /// <summary>No amount: read dry and wet bulb at the loft and send them.</summary>
     ReadAmbientAir,
 }

@@ -39,7 +39,7 @@ internal static class Reliefs
     };
 
     private static double LastHotHour(WrittenPlan plan) =>
-        plan.Curve.Last(point => Math.Max(point.BottomLeafC, point.TopLeafC) > HardLimits.LeafCeilingC).Hour;
+        plan.Curve.Last(point => point.BottomLeafC > HardLimits.LeafCeilingC || point.TopLeafC > HardLimits.LeafCeilingC).Hour;
 
     private static IReadOnlyList<Relief> MoreHeat(PlanProblem problem, WitherPlan plan) =>
         HeatShort.MostKW(problem, plan) is > 0 and var enough ? [new(ReliefKind.MoreHeat, enough)] : [];

@@ -20,7 +20,7 @@ public sealed class LeastBadTests
 
         Assert.Empty(advice.Broken);
         Assert.Equal(0, advice.Plan.HeatKWh, 1e-9);
-        Assert.All(advice.Curve, point => Assert.InRange(point.BottomLeafC, 20, WitherStyle.HighestPlenumC));
+        Assert.All(advice.Curve, point => Assert.InRange(point.BottomLeafC!.Value, 20, WitherStyle.HighestPlenumC));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class LeastBadTests
         Assert.Equal(WitherStyle.HighestPlenumC, binding.Allowed);
         Assert.InRange(binding.Reached!.Value, WitherStyle.HighestPlenumC, 42);
         Relief shade = leastBad.Reliefs.Single(relief => relief.Kind == ReliefKind.Shade);
-        Assert.Equal(shade.Amount, leastBad.Curve.Last(point => Math.Max(point.BottomLeafC, point.TopLeafC) > WitherStyle.HighestPlenumC).Hour);
+        Assert.Equal(shade.Amount, leastBad.Curve.Last(point => point.BottomLeafC > WitherStyle.HighestPlenumC || point.TopLeafC > WitherStyle.HighestPlenumC).Hour);
         Assert.True(shade.Amount < leastBad.Plan.StopHour);
     }
 

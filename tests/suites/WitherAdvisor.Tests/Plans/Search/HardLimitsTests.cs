@@ -38,7 +38,7 @@ public sealed class HardLimitsTests
         AssertStagesFollowOneAnother(plan);
         AssertTurnsCanBeDone(problem.Style, plan);
         Assert.All(written.Curve, point => Assert.True(double.IsFinite(point.LeafWeightKg) && double.IsFinite(point.ExhaustDryBulbC)));
-        Assert.All(written.Curve, point => Assert.True(double.IsFinite(point.BottomLeafC) && double.IsFinite(point.TopLeafC)));
+        Assert.All(written.Curve, point => Assert.True(double.IsFinite(point.BottomLeafC!.Value) && double.IsFinite(point.TopLeafC!.Value)));
     }
 
     /// <summary>What heat makes of the air; ambient air that is warmer or drier by itself is let in as it is.</summary>
