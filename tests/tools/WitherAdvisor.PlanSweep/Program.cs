@@ -24,4 +24,15 @@ if (args[0] == "wish")
 if (args[0] == "jump")
     foreach (var cl in Climate.All)
         for (double l = 18; l <= 22; l += 0.2) list.Add(Base(cl.Name) with { LoadKgPerM2 = l, Moisture = 0.78, SurfaceWater = 0.1 });
+if (args[0] == "none")
+{
+    foreach (var q in new[] { Base("high, rain") with { Moisture = 0.80, SurfaceWater = 0.20 }, Base("hills, dry wind") with { Moisture = 0.74, SurfaceWater = 0 }, Base("hills, ordinary"), Base("coast, humid"), Base("plains, hot and dry"), Base("mid country"), Base("high, cold and dry"), Base("hills, ordinary") with { LoadKgPerM2 = 15 }, Base("hills, ordinary") with { LoadKgPerM2 = 35 } })
+    foreach (int most in new[] { 0, 1, 2, 3, 4, 5, 6, 8 })
+    {
+        var r = q.Request();
+        var a = (AdviceOutcome.Advised)Advisor.Advise(r with { Site = r.Site with { Style = r.Site.Style with { MostTurns = most, ToleratedSpreadWetBasis = 0.001 } } });
+        Console.WriteLine($"{q.Climate.Name} {q.LoadKgPerM2} {a.Plan.TurnHours.Count} spread {100 * a.Plan.LargestSpreadWetBasis:0.00} stop {a.Plan.StopHour:0.00} [{string.Join(" ", a.Plan.TurnHours)}]");
+    }
+    return;
+}
 foreach (var s in list) Console.WriteLine(Line(s, s.Advise()));

@@ -25,10 +25,10 @@ internal static class Effects
         double plenumC = PlenumC(problem, chosen, mainFrom);
         foreach ((string code, PlanProblem without) in Changed(problem, droughtMoistureChange))
         {
-            (Candidate? other, int beds) = Other(problem, without, chosen);
+            (Candidate? other, int turns, int beds) = Other(problem, without, chosen);
             simulated += beds;
             FactorEffect effect = other is not null
-                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, Turns: other.TurnHours.Count)
+                ? new(code, other.StopHour - chosen.StopHour, PlenumC(without, other, mainFrom) - plenumC, Turns: turns)
                 : new(code, null, null);
             if (effect.HoursChange is null || Math.Abs(effect.HoursChange.Value) >= Worth || Math.Abs(effect.PlenumDryBulbChangeK!.Value) >= Worth)
             {
@@ -39,17 +39,23 @@ internal static class Effects
         return (effects, simulated);
     }
 
-    private static (Candidate? Plan, int Simulated) Other(PlanProblem problem, PlanProblem without, Candidate chosen)
+    private static (Candidate? Plan, int Turns, int Simulated) Other(PlanProblem problem, PlanProblem without, Candidate chosen)
     {
-        if (without.ReadyByHour != problem.ReadyByHour)
+        if (without.ReadyByHour == problem.ReadyByHour)
         {
-            PlanSearch search = PlanSearch.Run(without);
-            return (search.Best.Broken is null ? search.Best : null, search.Trial.Simulated);
+            var trial = new CandidateTrial(without);
+            Candidate sameAir = trial.Try(chosen.Air);
+            return Counted(trial, sameAir.HeatedHoursToTarget is null ? null : sameAir);
         }
 
-        var trial = new CandidateTrial(without);
-        Candidate other = trial.Try(chosen.Air);
-        return (other.HeatedHoursToTarget is null ? null : other, trial.Simulated);
+        PlanSearch search = PlanSearch.Run(without);
+        return Counted(search.Trial, search.Best.Broken is null ? search.Best : null);
+    }
+
+    private static (Candidate? Plan, int Turns, int Simulated) Counted(CandidateTrial trial, Candidate? plan)
+    {
+        int turns = plan is null ? 0 : new TurnPlanner(trial, plan).Wanted();
+        return (plan, turns, trial.Simulated);
     }
 
     private static IEnumerable<(string Code, PlanProblem Without)> Changed(PlanProblem problem, double droughtMoistureChange)

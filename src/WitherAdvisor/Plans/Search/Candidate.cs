@@ -2,7 +2,7 @@ namespace WitherAdvisor.Plans.Search;
 
 /// <summary>A plan tried in the search. Hours count from loading.</summary>
 /// <param name="Air">What is held before cooling.</param>
-/// <param name="TurnHours">When the leaf is turned.</param>
+/// <param name="TurnHours">When the leaf is turned; none before its turns are planned.</param>
 /// <param name="HeatedHoursToTarget">Hours to the target if the main air were kept on; null where it is never reached.</param>
 /// <param name="CoolingHours">Last hours on ambient air before the leaf is ready.</param>
 /// <param name="CoolingDelayHours">How much later it is ready for them.</param>

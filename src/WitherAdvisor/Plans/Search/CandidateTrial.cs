@@ -12,6 +12,8 @@ internal sealed class CandidateTrial(PlanProblem problem)
     /// <summary>Where no plan is ready in time, the least bad one may go on this far past the latest stop, h.</summary>
     private const double MostHoursOver = 6;
 
+    private const double NominalTurnHours = 2;
+
     private readonly SaturationTable saturation = new(problem.Ambient.PressurePa, problem.Ambient.Hours[0].Formulation);
     private readonly Dictionary<HeldAir, DryingTrace> traces = [];
     private readonly Dictionary<HeldAir, PlenumSchedule> held = [];
@@ -46,19 +48,18 @@ internal sealed class CandidateTrial(PlanProblem problem)
             ? Math.Max(Math.Min(Math.Floor((trace.FirstLayerDryHour ?? heatOff) * 4) / 4, heatOff), start)
             : start;
         double heat = HeatKWhPerM2(main, heatOff, air.FanShare * air.RunShare);
-        double window = TurnWindow.LastHour(problem.Style, ready, heatOff, stop);
         return new(
-            air, [.. trace.TurnHours.Where(hour => hour <= window)], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
+            air, [], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
             Math.Max(trace.WaterDryBasis(Math.Max(ready - delay, start)) - problem.TargetDryBasis, 0), stop,
             trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready, heat), Broken(toTarget, stop, latest));
     }
 
-    /// <summary>How the bed dries under an air, turned where its layers part.</summary>
+    /// <summary>How the bed dries under an air, turned at the hours of common practice: when it is turned hardly moves the hours, and those of the plan are found when its air is.</summary>
     public DryingTrace Trace(HeldAir air)
     {
         if (!traces.TryGetValue(air, out DryingTrace? trace))
         {
-            trace = Run(air, TurnWindow.WhenUneven(problem, TurnWindow.DueSpreadWetBasis(problem.Style), double.PositiveInfinity), 0, problem.Ambient.LastHour, null);
+            trace = Run(air, TurnRule.Every(NominalTurnHours, problem.Ambient.LastHour), 0, problem.Ambient.LastHour, null);
             traces.Add(air, trace);
         }
 

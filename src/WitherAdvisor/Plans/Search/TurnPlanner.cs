@@ -1,16 +1,24 @@
 namespace WitherAdvisor.Plans.Search;
 
-/// <summary>
-/// Chooses when the leaf is turned: the fewest turns that hold the spread between layers, placed where they hold it lowest.
-/// Turning each time the layers have parted by the same amount does that, so the amount is what is searched for.
-/// </summary>
-/// <param name="Hours">When to turn, hours from loading.</param>
+/// <summary>When the leaf is turned.</summary>
+/// <param name="Hours">Hours from loading.</param>
 /// <param name="LargestSpreadWetBasis">Largest spread of tissue moisture between layers.</param>
 /// <param name="WithOneMoreWetBasis">The same with one turn more; null where no more fit in.</param>
 internal sealed record TurnPlan(IReadOnlyList<double> Hours, double LargestSpreadWetBasis, double? WithOneMoreWetBasis);
 
+/// <summary>
+/// Chooses how often the leaf is turned and when. How often: by how far the layers would part if nobody turned, so that a
+/// little more leaf is never more than a turn more. When: each time they have parted by the same amount, which holds the
+/// largest spread lowest; that amount is what is searched for.
+/// </summary>
 internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
 {
+    /// <summary>
+    /// A turn for each so many times the tolerated spread that the layers would part by if nobody turned: it comes to the
+    /// turns of common practice, about every two hours on rain-wet leaf and near to every hour in a dry windy spell.
+    /// </summary>
+    public const double ToleratedSpreadsPerTurn = 1.4;
+
     private const int Halvings = 10;
     private const double WidestSpreadWetBasis = 0.4;
     private static readonly int[] WholeHours = [6, 4, 3, 2, 1];
@@ -19,19 +27,27 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
     private readonly double lastHour = TurnWindow.LastHour(trial.Problem.Style, chosen.ReadyHour, chosen.HeatOffHour, chosen.StopHour);
     private readonly double dryTo = Math.Max(chosen.ReadyHour - chosen.CoolingDelayHours, trial.Problem.Start.Hour);
 
-    public TurnPlan Plan()
+    /// <summary>Turns that the leaf wants, as far as hands can do them.</summary>
+    public int Wanted()
     {
-        DryingTrace asNeeded = TurnedAt(TurnWindow.DueSpreadWetBasis(problem.Style), int.MaxValue);
-        int turns = Math.Min(asNeeded.TurnHours.Count, TurnWindow.MostTurns(problem));
-        DryingTrace best = Lowest(turns);
-        DryingTrace chosenTimes = OnWholeHours(turns, best) ?? best;
-        DryingTrace more = Lowest(turns + 1);
-        return new(
-            chosenTimes.TurnHours, chosenTimes.LargestSpreadWetBasis,
-            more.TurnHours.Count > turns ? Math.Min(more.LargestSpreadWetBasis, chosenTimes.LargestSpreadWetBasis) : null);
+        double unturned = Run(TurnRule.None).LargestSpreadWetBasis;
+        double tolerated = problem.Style.ToleratedSpreadWetBasis;
+        int wanted = unturned <= tolerated ? 0 : (int)Math.Ceiling(unturned / (ToleratedSpreadsPerTurn * tolerated));
+        return Math.Min(wanted, TurnWindow.MostTurns(problem));
     }
 
-    /// <summary>The times for so many turns that hold the spread lowest.</summary>
+    public TurnPlan Plan()
+    {
+        int turns = Wanted();
+        DryingTrace best = Lowest(turns);
+        DryingTrace planned = OnWholeHours(best) ?? best;
+        DryingTrace more = Lowest(turns + 1);
+        return new(
+            planned.TurnHours, planned.LargestSpreadWetBasis,
+            more.TurnHours.Count > planned.TurnHours.Count ? Math.Min(more.LargestSpreadWetBasis, planned.LargestSpreadWetBasis) : null);
+    }
+
+    /// <summary>The times for so many turns at most that hold the spread lowest.</summary>
     private DryingTrace Lowest(int turns)
     {
         double low = 0;
@@ -55,19 +71,18 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
         return best;
     }
 
-    /// <summary>So many turns every so many whole hours, where they hold the spread as well: people keep whole hours. Null where they do not.</summary>
-    private DryingTrace? OnWholeHours(int turns, DryingTrace best)
+    /// <summary>As many turns every so many whole hours, where they hold the spread as well: people keep whole hours. Null where they do not.</summary>
+    private DryingTrace? OnWholeHours(DryingTrace best)
     {
         const double AsWellWetBasis = 0.002;
-        double holds = Math.Max(TurnWindow.DueSpreadWetBasis(problem.Style), best.LargestSpreadWetBasis + AsWellWetBasis);
-        foreach (int interval in WholeHours.Where(hours => hours >= problem.Style.LeastHoursBetweenTurns))
+        int turns = best.TurnHours.Count;
+        foreach (int interval in WholeHours.Where(hours => turns > 0 && hours >= problem.Style.LeastHoursBetweenTurns))
         {
             double first = Math.Max(problem.Start.LastTurnHour + interval, problem.Start.Hour);
-            int fits = lastHour >= first ? (int)((lastHour - first) / interval) + 1 : 0;
-            if (fits == turns && turns > 0)
+            if (lastHour >= first && (int)((lastHour - first) / interval) + 1 == turns)
             {
                 DryingTrace tried = Run(new TurnRule.AtHours([.. Enumerable.Range(0, turns).Select(i => first + i * interval)]));
-                if (tried.LargestSpreadWetBasis <= holds)
+                if (tried.LargestSpreadWetBasis <= best.LargestSpreadWetBasis + AsWellWetBasis)
                 {
                     return tried;
                 }
@@ -77,8 +92,8 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
         return null;
     }
 
-    private DryingTrace TurnedAt(double spreadWetBasis, int most) =>
-        Run(TurnWindow.WhenUneven(problem, spreadWetBasis, lastHour) with { Most = most });
+    private DryingTrace TurnedAt(double spreadWetBasis, int most) => Run(new TurnRule.WhenUneven(
+        spreadWetBasis, TurnWindow.FirstHour(problem), lastHour, problem.Style.LeastHoursBetweenTurns, most));
 
     private DryingTrace Run(TurnRule turns) => trial.Run(chosen.Air, turns, dryTo, dryTo, chosen.SurfaceEndHour);
 }

@@ -66,7 +66,7 @@ internal sealed class PlanWriter
         IReadOnlyList<PlanStage> stages = line.Stages(ready, stop);
         double flow = problem.Trough.AirflowM3PerSM2 * problem.Trough.AreaM2;
         IReadOnlyList<AirSetting> settings = AirSettings.For(
-            problem.Ambient, stages, (stage, hour) => line.AirOf(stage).At(hour).DryBulbC, problem.Heat.HotAirC, flow);
+            problem.Ambient, stages, line.PlenumC, problem.Heat.HotAirC, flow);
         double withered = problem.DryMassKgPerM2 * (1 + wither.FinalWaterDryBasis);
         double heatKWh = AirSettings.HeatKWh(settings, stop);
         IReadOnlyList<double> turnHours = Turns(ready, stop);
@@ -82,7 +82,7 @@ internal sealed class PlanWriter
                 HeatKWhPerKgMadeTea = heatKWh / (problem.MadeTeaKgPerM2 * problem.Trough.AreaM2),
                 FanKWh = FanPower.KWh(problem.Trough, stages),
                 SpreadWithOneMoreTurnWetBasis = turns.WithOneMoreWetBasis,
-                HeldWellToHour = stop > ready ? line.HeldWellTo(wither.StateAt(ready), ready) : null,
+                HeldWellToHour = stop > ready ? line.HeldWellTo(ready > problem.Start.Hour ? wither.StateAt(ready) : problem.Start.Bed, ready) : null,
             },
             wither.Curve,
             Moisture.WetBasis(wither.FinalWaterDryBasis),
@@ -96,11 +96,11 @@ internal sealed class PlanWriter
         && chosen.Broken is null
         && Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
-    private double ReadyOnClock(double hour) => problem.IsReadyNow(hour) ? hour : OnClock(hour, problem.Start.Hour + 1e-6, Latest(hour));
+    private double ReadyOnClock(double hour) => problem.IsReadyNow(hour) ? hour : OnClock(hour, problem.Start.Hour + 1e-6, Latest);
 
-    private double StopOnClock(double hour) => OnClock(hour, Math.Max(problem.ShortestHours, problem.Start.Hour), Latest(hour));
+    private double StopOnClock(double hour) => OnClock(hour, Math.Max(problem.ShortestHours, problem.Start.Hour), Latest);
 
-    private double Latest(double hour) => hour > problem.LongestHours ? double.PositiveInfinity : problem.LongestHours;
+    private double Latest => chosen.Broken is null ? problem.LongestHours : double.PositiveInfinity;
 
     /// <summary>An hour on the clock where the limits leave room for one, and inside them always.</summary>
     private static double OnClock(double hour, double earliest, double latest)

@@ -23,7 +23,7 @@ internal static class Reliefs
 
         return
         [
-            .. Thinner(problem, search => search.Best is { Broken: null } best && best.ReadyHour <= readyBy + OnTimeHours),
+            .. Thinner(problem, search => search.Best is { Broken: null } best && best.StopHour <= Math.Max(readyBy, problem.ShortestHours) + OnTimeHours),
             .. MoreHeat(problem, plan),
             .. problem.Start.IsUnderWay ? Array.Empty<Relief>() : [new(ReliefKind.StartEarlier, plan.StopHour - readyBy)],
             new(ReliefKind.RollLater, plan.StopHour - readyBy),

@@ -1,3 +1,4 @@
+using WitherAdvisor.Air;
 using WitherAdvisor.Ambient;
 using WitherAdvisor.Bed;
 using WitherAdvisor.Leaf;
@@ -43,6 +44,14 @@ internal sealed class StageLine(CandidateTrial trial, Candidate chosen)
         Add(StageKind.Cooling, heatOff, ready, null, chosen.Air);
         Add(StageKind.Holding, ready, stop, null, Holding(chosen));
         return stages;
+    }
+
+    /// <summary>Dry bulb to set for a stage at an hour, °C.</summary>
+    public double PlenumC(PlanStage stage, double hour)
+    {
+        AirState ambient = problem.Ambient.At(hour);
+        return PlenumSchedule.PlenumForDifference(
+            ambient, stage.WantedHygrometricDifferenceK ?? 0, problem.WarmestPlenumC(hour, ambient, stage.FanShare)).DryBulbC;
     }
 
     public PlenumSchedule AirOf(PlanStage stage) => Of(stage.WantedHygrometricDifferenceK ?? 0, stage.FanShare, stage.RunShare);

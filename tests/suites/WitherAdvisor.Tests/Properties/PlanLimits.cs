@@ -12,9 +12,6 @@ internal static class PlanLimits
 {
     private const double RoundingK = 1e-6;
 
-    /// <summary>A dry bulb drawn straight between two hours misses the difference that each of them holds by this.</summary>
-    private const double InterpolationK = 0.4;
-
     private const double RoundingHours = 1e-9;
 
     /// <summary>How far from the target a plan may stop; site practice, nothing published.</summary>
@@ -44,7 +41,7 @@ internal static class PlanLimits
         double setPointC = Math.Min(style.PlenumCeilingC, WitherStyle.HighestPlenumC) - style.PlenumMarginK;
         Assert.True(setting.Plenum.DryBulbC <= Math.Max(setPointC, setting.Ambient.DryBulbC) + RoundingK, $"{setting} over {setPointC} °C");
         Assert.True(
-            setting.Plenum.HygrometricDifferenceK <= Math.Max(ceilingK, setting.Ambient.HygrometricDifferenceK) + InterpolationK,
+            setting.Plenum.HygrometricDifferenceK <= Math.Max(ceilingK, setting.Ambient.HygrometricDifferenceK) + RoundingK,
             $"{setting} over {ceilingK} K");
         Assert.True(setting.Plenum.DryBulbC >= setting.Ambient.DryBulbC - RoundingK, "air is heated, never cooled");
     }

@@ -13,9 +13,6 @@ public sealed class HardLimitsTests
     private const double RoundingK = 1e-6;
     private const double LeafCeilingC = 35;
 
-    /// <summary>A dry bulb drawn straight between two hours misses the difference that each of them holds by this.</summary>
-    private const double InterpolationK = 0.4;
-
     /// <summary>What a plan may miss its target by.</summary>
     private const double TargetToleranceWetBasis = 0.03;
 
@@ -50,7 +47,7 @@ public sealed class HardLimitsTests
         Assert.True(setting.Plenum.DryBulbC <= Math.Max(setPoint, setting.Ambient.DryBulbC) + RoundingK, "the ceiling less its margin");
         double ceiling = setting.Stage == StageKind.SurfaceDrying ? wet : style.HygrometricDifferenceCeilingK;
         Assert.True(
-            setting.Plenum.HygrometricDifferenceK <= Math.Max(ceiling, setting.Ambient.HygrometricDifferenceK) + InterpolationK,
+            setting.Plenum.HygrometricDifferenceK <= Math.Max(ceiling, setting.Ambient.HygrometricDifferenceK) + RoundingK,
             $"{setting} over {ceiling} K");
         Assert.True(setting.HotAirShare is >= -RoundingK and <= 1, "a share");
     }

@@ -106,7 +106,7 @@ public sealed class PlanSearchTests
 
         Candidate chosen = PlanSearch.Run(pressed).Best;
 
-        Assert.True(chosen.Air.SurfaceDifferenceK > chosen.Air.DifferenceK + 0.3);
+        Assert.True(chosen.Air.SurfaceDifferenceK > chosen.Air.DifferenceK + 0.3, $"{chosen}");
         DryingTrace trace = new CandidateTrial(pressed).Trace(chosen.Air);
         Assert.InRange(chosen.SurfaceEndHour, 0.25, trace.FirstLayerDryHour!.Value);
         Assert.True(trace.FirstLayerDryHour < trace.SurfaceDryHour - 0.5);

@@ -42,12 +42,17 @@ public sealed class TurnPlannerTests
     [Fact]
     public void As_many_even_whole_hours_are_kept_where_they_hold_the_layers_as_well()
     {
-        PlanProblem problem = RainWet with { Style = RainWet.Style with { ToleratedSpreadWetBasis = 0.12 } };
+        TurnPlan plan = Planned(RainWet with { Style = RainWet.Style with { MostTurns = 5 } });
 
-        TurnPlan plan = Planned(problem);
+        Assert.Equal([2, 4, 6, 8, 10], plan.Hours);
+    }
 
-        Assert.NotEmpty(plan.Hours);
-        Assert.All(plan.Hours, hour => Assert.Equal(Math.Round(hour), hour, 1e-9));
+    [Fact]
+    public void Leaf_that_hardly_parts_is_not_turned()
+    {
+        TurnPlan plan = Planned(RainWet with { LoadKgPerM2 = 2 });
+
+        Assert.Empty(plan.Hours);
     }
 
     private static TurnPlan Planned(PlanProblem problem)

@@ -15,7 +15,8 @@ public sealed class ReliefsTests
     [Fact]
     public void Leaf_that_would_have_to_wait_is_spread_as_thick_as_spares_it_and_the_trough_bears()
     {
-        PlanProblem tooSoon = DryAir with { ReadyByHour = 36 };
+        double slowest = PlanSearch.Run(DryAir with { ReadyByHour = 39 }).Best.ReadyHour;
+        PlanProblem tooSoon = DryAir with { ReadyByHour = slowest + 2 };
         PlanSearch search = PlanSearch.Run(tooSoon);
         WitherPlan plan = PlanWriter.Write(search.Trial, search.Best).Plan;
 
