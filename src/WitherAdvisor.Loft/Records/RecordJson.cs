@@ -34,7 +34,8 @@ internal static class RecordJson
     {
         if (type.Type == typeof(WeatherReading))
         {
-            foreach (JsonPropertyInfo property in type.Properties)
+            // What follows from the rest has no setter, and would be written if it were asked for; records of before have it.
+            foreach (JsonPropertyInfo property in type.Properties.Where(property => property.Set is not null))
             {
                 property.ShouldSerialize = (_, value) => value is not null;
             }

@@ -143,5 +143,5 @@ public sealed class FileContentTests : IAsyncLifetime
 
     public ValueTask DisposeAsync() => store.DisposeAsync();
 
-    private Task Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
+    private Task<AddedBatch> Add(StoredBatch batch) => store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
 }

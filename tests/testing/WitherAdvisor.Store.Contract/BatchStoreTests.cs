@@ -257,7 +257,7 @@ public abstract class BatchStoreTests<TStore> : StoreSuite<TStore>
 
     private static MadeAdvice WithInputs(MadeAdvice advice, string json) => advice with { Kept = advice.Kept with { InputsJson = json } };
 
-    private Task Add(StoredBatch batch) => Store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
+    private Task<AddedBatch> Add(StoredBatch batch) => Store.Batches.Add(batch, AdviceFor($"advice for {batch.Id}", batch.Id), onceOnly: false, Cancel);
 
     private async Task<IEnumerable<string>> OnTrough(DateTimeOffset at) =>
         Ids(await Store.Batches.OnTrough("hill", "t1", at, Cancel));

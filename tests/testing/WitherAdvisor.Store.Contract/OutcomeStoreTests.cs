@@ -192,7 +192,7 @@ public abstract class OutcomeStoreTests<TStore> : StoreSuite<TStore>
         return lines;
     }
 
-    private Task Batch(string id, DateTimeOffset loadedAt, string siteId = "hill", string? cultivar = null)
+    private Task<AddedBatch> Batch(string id, DateTimeOffset loadedAt, string siteId = "hill", string? cultivar = null)
     {
         StoredBatch batch = Invented.Batch(id, siteId).LoadedAt(loadedAt);
         batch = batch with { Batch = batch.Batch with { Label = batch.Batch.Label with { Cultivar = cultivar } } };

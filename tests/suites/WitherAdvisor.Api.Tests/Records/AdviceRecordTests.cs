@@ -25,6 +25,22 @@ public sealed class AdviceRecordTests
         Assert.Equal(JsonSerializer.Serialize(Inputs), JsonSerializer.Serialize(Open(Kept).Inputs));
 
     [Fact]
+    public void Nothing_that_follows_from_the_rest_is_kept_of_a_reading() =>
+        Assert.DoesNotContain("tells_", Kept.InputsJson, StringComparison.Ordinal);
+
+    [Fact]
+    public void Records_that_kept_it_once_open_alike()
+    {
+        KeptAdvice once = Kept with
+        {
+            InputsJson = Kept.InputsJson.Replace("{\"time\":", "{\"tells_humidity\":true,\"tells_anything\":true,\"time\":", StringComparison.Ordinal),
+        };
+        Assert.NotEqual(Kept.InputsJson, once.InputsJson);
+
+        Assert.Equal(JsonSerializer.Serialize(Inputs), JsonSerializer.Serialize(Open(once).Inputs));
+    }
+
+    [Fact]
     public void A_refusal_comes_back()
     {
         AdviceInputs old = Inputs with
