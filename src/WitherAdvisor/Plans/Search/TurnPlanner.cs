@@ -20,11 +20,15 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
     public const double ToleratedSpreadsPerTurn = 1.4;
 
     private const int Halvings = 10;
+    // Less than a moisture meter tells.
+    private const double AsWellWetBasis = 0.005;
     private const double WidestSpreadWetBasis = 0.4;
     private static readonly int[] WholeHours = [6, 4, 3, 2, 1];
 
     private readonly PlanProblem problem = trial.Problem;
-    private readonly double lastHour = TurnWindow.LastHour(trial.Problem.Style, chosen.ReadyHour, chosen.HeatOffHour, chosen.StopHour);
+    /// <summary>A quarter hour is left for a stop that is written a little earlier than it was found.</summary>
+    private readonly double lastHour = TurnWindow.LastHour(trial.Problem.Style, chosen.ReadyHour, chosen.HeatOffHour, chosen.StopHour) - 0.25;
+
     private readonly double dryTo = Math.Max(chosen.ReadyHour - chosen.CoolingDelayHours, trial.Problem.Start.Hour);
 
     /// <summary>Turns that the leaf wants, as far as hands can do them.</summary>
@@ -47,7 +51,7 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
             more.TurnHours.Count > planned.TurnHours.Count ? Math.Min(more.LargestSpreadWetBasis, planned.LargestSpreadWetBasis) : null);
     }
 
-    /// <summary>The times for so many turns at most that hold the spread lowest.</summary>
+    /// <summary>The times for so many turns that hold the spread lowest; fewer only where no more fit in.</summary>
     private DryingTrace Lowest(int turns)
     {
         double low = 0;
@@ -68,13 +72,13 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
             }
         }
 
-        return best;
+        // Where a hair less of spread calls for two turns more, the second of them is left out.
+        return best.TurnHours.Count < turns ? TurnedAt(low, turns) : best;
     }
 
     /// <summary>As many turns every so many whole hours, where they hold the spread as well: people keep whole hours. Null where they do not.</summary>
     private DryingTrace? OnWholeHours(DryingTrace best)
     {
-        const double AsWellWetBasis = 0.002;
         int turns = best.TurnHours.Count;
         foreach (int interval in WholeHours.Where(hours => turns > 0 && hours >= problem.Style.LeastHoursBetweenTurns))
         {
