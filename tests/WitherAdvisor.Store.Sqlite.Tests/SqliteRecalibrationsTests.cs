@@ -71,10 +71,10 @@ public sealed class SqliteRecalibrationsTests : IAsyncLifetime
         await Jobs.End("r1", Later, RecalibrationStatus.Failed, new RecalibrationFailure.OwnFault(), Cancel);
         Assert.Equal(["{\"code\":\"own_fault\"}"], store.Column("SELECT Failure FROM Recalibration"));
 
-        store.Execute("UPDATE Recalibration SET Failure = 'The service met a fault of its own; its log says which.'");
+        store.Execute("UPDATE Recalibration SET Failure = 'The service failed; its log says why.'");
 
         Assert.Equal(
-            new RecalibrationFailure.SaidThen("The service met a fault of its own; its log says which."),
+            new RecalibrationFailure.SaidThen("The service failed; its log says why."),
             (await Jobs.Find("r1", Cancel))!.Failure);
     }
 

@@ -40,13 +40,13 @@ internal static class FeedEndpoints
         if (found.Feed is not { } name)
         {
             return Problem.Conflict("site-without-feed", "The site has no feed.",
-                $"Site '{site}' names no feed, so there is none to fetch its weather from. {Configured(feeds)}");
+                $"Site '{site}' has no feed to fetch weather from. {Configured(feeds)}");
         }
 
         if (feeds.Find(name) is not { } feed)
         {
             return Problem.Conflict("feed-not-configured", "The site's feed is no longer configured.",
-                $"Site '{site}' names the feed '{name}', which the operator has taken out of the configuration. {Configured(feeds)}");
+                $"Site '{site}' uses the feed '{name}', which is no longer configured. {Configured(feeds)}");
         }
 
         RefreshOutcome outcome = await refresh.Of(found, feed, cancel);

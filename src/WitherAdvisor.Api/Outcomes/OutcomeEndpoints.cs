@@ -16,7 +16,7 @@ internal static class OutcomeEndpoints
         outcome.MapGet("history", GetHistory);
     }
 
-    /// <summary>What came of a batch, as entered last.</summary>
+    /// <summary>Outcome of a batch, as last entered.</summary>
     private static async Task<Results<Ok<OutcomeResponse>, ProblemResult>> GetOutcome(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
     {

@@ -54,7 +54,7 @@ internal static class RecalibrationEndpoints
         return TypedResults.Ok((await jobs.List(site, cancel)).Select(job => RecalibrationMapping.ToResponse(job, clock)).ToList());
     }
 
-    /// <summary>How it stands with a recalibration, and its report once it is done.</summary>
+    /// <summary>State of a recalibration, and its report once it is done.</summary>
     private static async Task<Results<Ok<RecalibrationWithReportResponse>, ProblemResult>> GetRecalibration(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, ICoefficientStore coefficients, CancellationToken cancel)
     {
@@ -98,7 +98,7 @@ internal static class RecalibrationEndpoints
         if (job.Status != RecalibrationStatus.Done)
         {
             return Problem.Conflict(
-                "no-proposal", "The recalibration proposes nothing.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a done one proposes a set.");
+                "no-proposal", "The recalibration has no proposal.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a finished one proposes a set.");
         }
 
         AdoptionResult result = await adoption.Adopt(site, job.ProposalName, body.Value.ToDecision(), cancel);

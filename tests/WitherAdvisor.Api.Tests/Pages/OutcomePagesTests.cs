@@ -154,7 +154,7 @@ public sealed class OutcomePagesTests : IDisposable
 
         string preview = await Upload(import, Log);
         Assert.Contains("nothing is saved yet", preview, StringComparison.Ordinal);
-        Assert.Contains("Line 4: does not fit", preview, StringComparison.Ordinal);
+        Assert.Contains("Line 4: has errors", preview, StringComparison.Ordinal);
         Assert.Contains("Line 3: looks odd", preview, StringComparison.Ordinal);
         Assert.Empty(await Batches.List("invented-hill", 10, Cancel));
 

@@ -30,7 +30,7 @@ public sealed class ReadingFormTests
     }
 
     [Theory]
-    [InlineData(BulbFields.WetBulb, "21", "is above the dry bulb, 20.0 °C; it must not be")]
+    [InlineData(BulbFields.WetBulb, "21", "cannot be above the dry bulb, 20.0 °C")]
     [InlineData(BulbFields.WetBulb, "1", "no air at 20.0 °C is that dry")]
     [InlineData(BulbFields.Instrument, "", "a wet bulb needs one")]
     [InlineData(BulbFields.DryBulb, "", "needs a dry bulb with it")]
