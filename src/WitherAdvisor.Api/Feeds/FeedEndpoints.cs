@@ -27,7 +27,7 @@ internal static class FeedEndpoints
 
     /// <summary>
     /// Fetches the weather of a site from its feed now, without waiting for the schedule. The first fetch asks for the
-    /// last 92 days, later ones for what has been missed since. That a feed refuses is told with status 200.
+    /// last 92 days, later ones for what has been missed since. A refusal by the feed is reported with status 200.
     /// </summary>
     private static async Task<Results<Ok<RefreshResponse>, ProblemResult>> PostRefresh(
         string site, ISiteStore sites, IWeatherFeeds feeds, SiteRefresh refresh, FeedStates states, CancellationToken cancel)

@@ -26,7 +26,7 @@ internal static class RecalibrationEndpoints
         all.MapGet("next-measurements", GetNextMeasurements);
     }
 
-    /// <summary>Learns a site's coefficients from its outcomes, in the background. Nothing is adopted by it.</summary>
+    /// <summary>Learns a site's coefficients from its outcomes, in the background. It adopts nothing.</summary>
     private static async Task<Results<Accepted<RecalibrationResponse>, ProblemResult>> PostRecalibration(
         string site, ISiteStore sites, RecalibrationOrders orders, CancellationToken cancel)
     {
@@ -68,7 +68,7 @@ internal static class RecalibrationEndpoints
             RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
     }
 
-    /// <summary>Stops a recalibration that waits or runs. Nothing of it is kept.</summary>
+    /// <summary>Stops a waiting or running recalibration. Nothing of it is kept.</summary>
     private static async Task<Results<Ok<RecalibrationResponse>, ProblemResult>> PostCancel(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, CancellationToken cancel)
     {
@@ -84,8 +84,8 @@ internal static class RecalibrationEndpoints
     }
 
     /// <summary>
-    /// Adopts what a recalibration proposes. Where the hold-out does not show it to be better than the set in use, that
-    /// is refused unless override_reason says why it is wanted nevertheless.
+    /// Adopts the set that a recalibration proposes. Where the hold-out does not show it to be better than the set in use, it
+    /// is refused unless override_reason says why to adopt it anyway.
     /// </summary>
     private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
         string site, string recalibration, Body<AdoptionRequest> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
@@ -107,7 +107,7 @@ internal static class RecalibrationEndpoints
             : RecalibrationRefusals.Problem(result, site, job.ProposalName)!;
     }
 
-    /// <summary>What would teach most about a site's leaf and troughs, best first, by what its coefficients leave open.</summary>
+    /// <summary>What to measure next: the measurements that would teach most about a site's leaf and troughs, best first.</summary>
     private static async Task<Results<Ok<NextMeasurementsResponse>, ProblemResult>> GetNextMeasurements(
         string site, ISiteStore sites, LastProposal last, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is null
