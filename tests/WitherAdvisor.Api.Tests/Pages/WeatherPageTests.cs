@@ -29,7 +29,7 @@ public sealed class WeatherPageTests : IDisposable
         Assert.Contains("These readings would help most Dry bulb and wet bulb now. Rain since", page, StringComparison.Ordinal);
         Assert.Contains("There is no forecast of the coming night.", page, StringComparison.Ordinal);
         Assert.Contains("Temperature, humidity, rain, wind, ", page, StringComparison.Ordinal);
-        Assert.Contains("it has no feed", page, StringComparison.Ordinal);
+        Assert.Contains("The site has no feed", page, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"Tue 14 Jul \* (ordinary|wet|dry)", page);
     }
 

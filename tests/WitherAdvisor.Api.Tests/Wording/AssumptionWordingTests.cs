@@ -42,7 +42,7 @@ public sealed class AssumptionWordingTests
     [Fact]
     public void Totals_tell_whether_a_feed_told_of_their_hours()
     {
-        Assert.Contains("they were laid on parts of a day as a feed tells of its rain, else spread evenly, and falling", AssumptionWording.Sentence(Wordbook.English, new Assumption.RainHoursUnknown(24, true)), StringComparison.Ordinal);
-        Assert.Contains("only as totals: they were spread evenly, and falling", AssumptionWording.Sentence(Wordbook.English, new Assumption.RainHoursUnknown(24, false)), StringComparison.Ordinal);
+        Assert.Contains("They were spread over parts of the day as a feed has its rain, otherwise evenly.", AssumptionWording.Sentence(Wordbook.English, new Assumption.RainHoursUnknown(24, true)), StringComparison.Ordinal);
+        Assert.Contains("only rain totals are known. They were spread evenly.", AssumptionWording.Sentence(Wordbook.English, new Assumption.RainHoursUnknown(24, false)), StringComparison.Ordinal);
     }
 }
