@@ -65,7 +65,8 @@ internal static class RecalibrationEndpoints
 
         StoredCoefficientSet? proposal = job.Status == RecalibrationStatus.Done ? await coefficients.Find(site, job.ProposalName, cancel) : null;
         return TypedResults.Ok(new RecalibrationWithReportResponse(
-            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
+            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)),
+            proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
     }
 
     /// <summary>Stops a waiting or running recalibration. Nothing of it is kept.</summary>
