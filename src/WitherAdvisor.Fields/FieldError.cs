@@ -23,6 +23,9 @@ public sealed record FieldError
     /// <example>batch.green_weight_kg is 20000; allowed is 1 to 10000 kg.</example>
     public required string Message { get; init; }
 
+    /// <summary>What the field has to look like, where that is what it failed; null where it does not fit another field.</summary>
+    internal Shape? Expected { get; init; }
+
     public static FieldError Of(string field, JsonElement given, string allowed) =>
         Of(field, given.ValueKind == JsonValueKind.String ? $"\"{given.GetString()}\"" : given.GetRawText(), allowed);
 

@@ -18,7 +18,7 @@ internal sealed record ListShape(Shape Item, int Fewest, int Most) : Shape
         int count = value.GetArrayLength();
         if (count < Fewest || count > Most)
         {
-            errors.Add(FieldError.Of(path, $"{count} items", Allowed));
+            errors.Add(FieldError.Of(path, $"{count} items", Allowed) with { Expected = this });
             return;
         }
 

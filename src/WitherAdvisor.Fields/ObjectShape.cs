@@ -23,7 +23,7 @@ internal sealed record ObjectShape(IReadOnlyList<FieldShape> Fields) : Shape
 
         foreach (FieldShape field in Fields.Where(field => field.Required && !seen.Contains(field.Name)))
         {
-            errors.Add(FieldError.Missing(FieldPath.Join(path, field.Name), field.Shape.Allowed));
+            errors.Add(FieldError.Missing(FieldPath.Join(path, field.Name), field.Shape.Allowed) with { Expected = field.Shape });
         }
     }
 
@@ -46,7 +46,7 @@ internal sealed record ObjectShape(IReadOnlyList<FieldShape> Fields) : Shape
         }
         else if (field.Required)
         {
-            errors.Add(FieldError.Of(at, property.Value, field.Shape.Allowed));
+            errors.Add(FieldError.Of(at, property.Value, field.Shape.Allowed) with { Expected = field.Shape });
         }
     }
 }

@@ -12,5 +12,5 @@ internal abstract record Shape
     public abstract void Check(JsonElement value, string path, ICollection<FieldError> errors);
 
     protected void Refuse(JsonElement value, string path, ICollection<FieldError> errors) =>
-        errors.Add(FieldError.Of(path, value, Allowed));
+        errors.Add(FieldError.Of(path, value, Allowed) with { Expected = this });
 }

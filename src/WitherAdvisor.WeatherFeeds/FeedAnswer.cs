@@ -24,7 +24,7 @@ public abstract record FeedAnswer
     /// <summary>Nothing that could be believed.</summary>
     /// <param name="Reason">Which kind of fault.</param>
     /// <param name="Fault">Which fault exactly.</param>
-    /// <param name="RetryAfter">Not worth asking before; null where nothing is known.</param>
+    /// <param name="RetryAfter">Do not ask again before then; null where nothing is known.</param>
     public sealed record Refused(
         RefusalReason Reason,
         FeedFault Fault,

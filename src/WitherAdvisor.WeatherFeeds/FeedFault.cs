@@ -34,7 +34,7 @@ public abstract record FeedFault
     /// <summary>The answer is over the limit.</summary>
     public sealed record OverLimit(int MostBytes) : FeedFault;
 
-    /// <summary>The feed refused what was asked.</summary>
+    /// <summary>The feed rejected the request.</summary>
     /// <param name="Said">By the feed; empty where it gave no reason, null where it said nothing.</param>
     public sealed record QuestionRefused(string? Said) : FeedFault;
 
@@ -44,7 +44,7 @@ public abstract record FeedFault
     /// <summary>The feed has no such page.</summary>
     public sealed record NoSuchPage(string? Said) : FeedFault;
 
-    /// <summary>The feed's limit of requests is used up.</summary>
+    /// <summary>The feed's request limit is used up.</summary>
     public sealed record LimitUsedUp(string? Said) : FeedFault;
 
     /// <summary>The feed failed.</summary>
@@ -135,7 +135,7 @@ public abstract record FeedFault
     /// <summary>The values are for an elevation that is not the site's.</summary>
     public sealed record OtherElevation(double FeedM, double SiteM) : FeedFault;
 
-    /// <summary>The feed does not say of which place its weather is.</summary>
+    /// <summary>The feed does not say what place its weather is for.</summary>
     public sealed record PlaceUnsaid : FeedFault;
 
     /// <summary>The weather is of a place too far away.</summary>

@@ -38,19 +38,19 @@ public abstract record FeedNote
     /// <summary>Different values came for one hour, which was taken as unknown.</summary>
     public sealed record ContradictingHours(string Column, int Hours, DateTimeOffset First) : Counted(Hours, First);
 
-    /// <summary>The dew point stood a little over the dry bulb and was set to it.</summary>
+    /// <summary>The dew point was slightly above the dry bulb and was set to it.</summary>
     public sealed record ClampedDewPoint(int Hours, DateTimeOffset First) : Counted(Hours, First);
 
     /// <summary>The dew point stood too far over the dry bulb and was taken as unknown.</summary>
     public sealed record RefusedDewPoint(double OverK, int Hours, DateTimeOffset First) : Counted(Hours, First);
 
-    /// <summary>The relative humidity stood a little over 100 % and was set to it.</summary>
+    /// <summary>The relative humidity was slightly above 100 % and was set to it.</summary>
     public sealed record ClampedHumidity(int Hours, DateTimeOffset First) : Counted(Hours, First);
 
     /// <summary>Hours far outside those asked for were left out.</summary>
     public sealed record OutsideHours(int Hours, DateTimeOffset First) : Counted(Hours, First);
 
-    /// <summary>Nothing is known of hours that were asked for.</summary>
+    /// <summary>Hours that were asked for did not come.</summary>
     public sealed record MissingHours(int Hours, DateTimeOffset First) : Counted(Hours, First);
 
     /// <summary>A value outside of what callers may send was not kept.</summary>

@@ -15,7 +15,7 @@ public enum RefusalReason
     /// <summary>The feed says that it failed or is overloaded (5xx).</summary>
     ServerFault,
 
-    /// <summary>The feed's limit of requests is used up (429).</summary>
+    /// <summary>The feed's request limit is used up (429).</summary>
     TooManyRequests,
 
     /// <summary>The feed understood and refused what was asked (400), or says so inside an answer.</summary>
@@ -60,10 +60,10 @@ public enum RefusalReason
     /// <summary>None of the hours asked for, or none with a temperature.</summary>
     NoUsableHours,
 
-    /// <summary>The feed failed again and again and is left in peace for a while.</summary>
+    /// <summary>The feed keeps failing and is left alone for a while.</summary>
     BreakerOpen,
 
-    /// <summary>Too many fetches of this feed wait already.</summary>
+    /// <summary>Too many fetches from this feed are waiting already.</summary>
     TooBusy,
 
     /// <summary>Days of the archive were asked of a feed that has none.</summary>

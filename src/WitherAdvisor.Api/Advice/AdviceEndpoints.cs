@@ -40,7 +40,7 @@ internal static class AdviceEndpoints
         string advice, IBatchStore store, CancellationToken cancel) =>
         await Open(advice, store, record => Json(record.AnswerJson), cancel);
 
-    /// <summary>All that an advice was made of: sent to /v1/advice it gives the same answer.</summary>
+    /// <summary>The request behind an advice: sent to /v1/advice it gives the same answer.</summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> GetRequest(
         string advice, IBatchStore store, CancellationToken cancel) =>
         await Open(
@@ -49,8 +49,8 @@ internal static class AdviceEndpoints
             cancel);
 
     /// <summary>
-    /// Makes an advice anew from its kept inputs. The header Replay-Identical says whether it came out byte for
-    /// byte as it was given; after a change of the model it may not.
+    /// Replays an advice from its kept inputs. The header Replay-Identical says whether the result is byte for
+    /// byte what was given; after a change of the model it may not be.
     /// </summary>
     private static async Task<Results<ContentHttpResult, ProblemResult>> PostReplay(
         string advice, IBatchStore store, IResponseWriter answers, HttpResponse response, CancellationToken cancel) =>
@@ -77,7 +77,7 @@ internal static class AdviceEndpoints
         return TypedResults.Ok(given.Select(KeptAdviceResponse.Of).ToList());
     }
 
-    /// <summary>Advises on a batch again, from the newest weather of its site. What was advised before stays.</summary>
+    /// <summary>Makes new advice for a batch from the newest weather of its site. Earlier advice stays.</summary>
     private static async Task<Results<Created<NewAdviceResponse>, ProblemResult>> PostAgain(
         string batch, AdviceMaking making, FeedStates feeds, CancellationToken cancel) =>
         await making.Again(batch, cancel) switch

@@ -11,6 +11,6 @@ public sealed record NewAdviceResponse : KeptAdviceResponse
     public NewAdviceResponse(KeptAdviceResponse kept, FeedStateResponse? feed)
         : base(kept) => Feed = feed;
 
-    /// <summary>How it stands with the site's feed; null where it has none. No part of the advice.</summary>
+    /// <summary>State of the site's feed; null where it has none. Not part of the advice.</summary>
     public FeedStateResponse? Feed { get; }
 }

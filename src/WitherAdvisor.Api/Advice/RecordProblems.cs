@@ -13,7 +13,7 @@ internal static class RecordProblems
         {
             RecordFault.UnknownFormat =>
                 $"Advice '{unreadable.AdviceId}' is kept in format {unreadable.Format}, which a later release of this service wrote.",
-            RecordFault.DamagedInputs => $"Advice '{unreadable.AdviceId}' is damaged: what it was made of cannot be read.",
-            _ => $"Advice '{unreadable.AdviceId}' is damaged: what was advised cannot be read.",
+            RecordFault.DamagedInputs => $"Advice '{unreadable.AdviceId}' is damaged: its inputs cannot be read.",
+            _ => $"Advice '{unreadable.AdviceId}' is damaged: its answer cannot be read.",
         });
 }

@@ -35,8 +35,8 @@ public sealed record StatelessAdviceRequest : ICrossChecked
     public IReadOnlyList<GaugedRainRequest>? RainTotals { get; init; }
 
     /// <summary>
-    /// Weather forecast: the air of the hours after loading, and of hours before it what nobody read. What was read
-    /// always counts first, and the answer says where it took what was forecast. With the hours just before and just after the last
+    /// Forecast: the air of the hours after loading, and of hours before it that have no reading. Readings
+    /// always count first, and the answer says where it used the forecast. With the hours just before and just after the last
     /// air read, what the forecast misses there is known, and the hours that follow are moved by it.
     /// </summary>
     [Listed(InputGathering.MostForecast)]

@@ -37,7 +37,7 @@ internal static class BatchEndpoints
         return TypedResults.Ok(batches.Select(BatchMapping.ToResponse).ToList());
     }
 
-    /// <summary>Takes in a batch and advises on it from the weather of the site. Batch and advice are kept.</summary>
+    /// <summary>Takes in a batch and gives advice for it from the weather of the site. Batch and advice are kept.</summary>
     private static async Task<Results<Created<TakenBatchResponse>, ProblemResult>> PostBatch(
         string site, Body<BatchOnTroughRequest> body, BatchIntake intake, FeedStates feeds, CancellationToken cancel)
     {
@@ -58,17 +58,17 @@ internal static class BatchEndpoints
             ? TypedResults.Ok(BatchMapping.ToResponse(found))
             : Problem.Unknown("batch", batch);
 
-    /// <summary>Says that a batch was withered and has left its trough.</summary>
+    /// <summary>Unloads a batch: it was withered and has left its trough.</summary>
     private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostUnloaded(
         string batch, Body<UnloadedRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(await closing.Unload(batch, body.Value.UnloadedAt.ToUniversalTime(), cancel), batch, "unloaded_at");
 
-    /// <summary>Says that the leaf of a batch was not withered here after all, and why.</summary>
+    /// <summary>Cancels a batch that was not withered here after all, and keeps the reason.</summary>
     private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostCancelled(
         string batch, Body<CancelledRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(await closing.Cancel(batch, body.Value.CancelledAt.ToUniversalTime(), body.Value.Reason, cancel), batch, "cancelled_at");
 
-    /// <summary>Says that the leaf of a batch was put together with that of another batch, which, and why.</summary>
+    /// <summary>Mixes a batch into another batch, and keeps the reason.</summary>
     private static async Task<Results<Ok<BatchResponse>, ProblemResult>> PostMixed(
         string batch, Body<MixedRequest> body, BatchClosing closing, CancellationToken cancel) =>
         Answer(

@@ -37,7 +37,7 @@ public sealed record BatchResponse : BatchRequest
     [JsonPropertyOrder(-1)]
     public required string Trough { get; init; }
 
-    /// <summary>When the service was told of it.</summary>
+    /// <summary>When it was entered.</summary>
     /// <example>2026-03-01T13:05:00+05:30</example>
     public required DateTimeOffset CreatedAt { get; init; }
 

@@ -12,6 +12,6 @@ public sealed record LotWarning
     public required string? OtherBatch { get; init; }
 
     /// <summary>A sentence for people.</summary>
-    /// <example>Trough trough-1 still holds leaf of Upper division, Field 7.</example>
+    /// <example>Leaf of Upper division, Field 7 is still on trough-1. If it has left, mark it unloaded.</example>
     public required string Text { get; init; }
 }

@@ -15,6 +15,6 @@ public sealed record TakenBatchResponse
     /// <summary>Its first advice, as kept.</summary>
     public required KeptAdviceResponse Kept { get; init; }
 
-    /// <summary>How it stands with the site's feed; null where it has none. No part of the advice.</summary>
+    /// <summary>State of the site's feed; null where it has none. Not part of the advice.</summary>
     public required FeedStateResponse? Feed { get; init; }
 }

@@ -38,6 +38,6 @@ public sealed record CoefficientResponse
     public required string Source { get; init; }
 
     /// <summary>What it does.</summary>
-    /// <example>How freely water passes the cuticle of a leaf: the pace of the main stage.</example>
+    /// <example>How freely water passes the leaf's cuticle: the pace of the main stage.</example>
     public required string Effect { get; init; }
 }

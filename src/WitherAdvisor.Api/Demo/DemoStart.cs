@@ -31,6 +31,6 @@ internal static class DemoStart
             Console.WriteLine(DemoCard.Of(batch, address));
         }
 
-        Console.WriteLine($"The form is at {address}/ and the REST interface at {address}/swagger.");
+        Console.WriteLine($"Pages: {address}/  REST interface: {address}/swagger");
     }
 }

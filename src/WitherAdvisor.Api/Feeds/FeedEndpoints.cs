@@ -27,7 +27,7 @@ internal static class FeedEndpoints
 
     /// <summary>
     /// Fetches the weather of a site from its feed now, without waiting for the schedule. The first fetch asks for the
-    /// last 92 days, later ones for what has been missed since. That a feed refuses is told with status 200.
+    /// last 92 days, later ones for what has been missed since. A refusal by the feed is reported with status 200.
     /// </summary>
     private static async Task<Results<Ok<RefreshResponse>, ProblemResult>> PostRefresh(
         string site, ISiteStore sites, IWeatherFeeds feeds, SiteRefresh refresh, FeedStates states, CancellationToken cancel)
@@ -40,13 +40,13 @@ internal static class FeedEndpoints
         if (found.Feed is not { } name)
         {
             return Problem.Conflict("site-without-feed", "The site has no feed.",
-                $"Site '{site}' names no feed, so there is none to fetch its weather from. {Configured(feeds)}");
+                $"Site '{site}' has no feed to fetch weather from. {Configured(feeds)}");
         }
 
         if (feeds.Find(name) is not { } feed)
         {
             return Problem.Conflict("feed-not-configured", "The site's feed is no longer configured.",
-                $"Site '{site}' names the feed '{name}', which the operator has taken out of the configuration. {Configured(feeds)}");
+                $"Site '{site}' uses the feed '{name}', which is no longer configured. {Configured(feeds)}");
         }
 
         RefreshOutcome outcome = await refresh.Of(found, feed, cancel);

@@ -12,7 +12,7 @@ internal static class Problem
         IReadOnlyCollection<FieldError> errors, IReadOnlyList<ProblemWarning>? warnings = null) => new(new()
         {
             Type = Urn("invalid-input"),
-            Title = "The request does not fit.",
+            Title = "The request has errors.",
             Status = StatusCodes.Status400BadRequest,
             Detail = $"{errors.Count} {(errors.Count == 1 ? "field does" : "fields do")} not fit: {errors.First().Message}",
             Errors = [.. errors.Take(MostErrorsShown)],
@@ -46,7 +46,7 @@ internal static class Problem
         });
 
     public static ProblemResult TooLarge(int mostBytes) =>
-        Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"Allowed are {mostBytes} bytes.");
+        Named("body-too-large", "The body is too large.", StatusCodes.Status413PayloadTooLarge, $"At most {mostBytes} bytes are allowed.");
 
     public static ProblemResult OfStatus(int status) => new(new()
     {

@@ -11,7 +11,7 @@ public sealed record ProblemResponse
     public required string Type { get; init; }
 
     /// <summary>The kind of problem in words.</summary>
-    /// <example>The request does not fit.</example>
+    /// <example>The request has errors.</example>
     public required string Title { get; init; }
 
     /// <summary>HTTP status, as on the status line.</summary>
@@ -19,7 +19,7 @@ public sealed record ProblemResponse
     public required int Status { get; init; }
 
     /// <summary>What is wrong this time.</summary>
-    /// <example>1 field does not fit: batch.green_weight_kg is 20000; allowed is 1 to 10000 kg.</example>
+    /// <example>1 field has an error: batch.green_weight_kg is 20000; allowed is 1 to 10000 kg.</example>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Detail { get; init; }
 

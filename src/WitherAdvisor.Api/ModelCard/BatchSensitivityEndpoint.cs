@@ -12,7 +12,7 @@ namespace WitherAdvisor.Api.ModelCard;
 /// <summary>Route of what matters most for a batch.</summary>
 internal static class BatchSensitivityEndpoint
 {
-    private const string NoPlan = "No plan is advised that reaches its target, so there are no hours to compare with.";
+    private const string NoPlan = "There is no plan that reaches the target, so there are no hours to compare.";
 
     public static void MapBatchSensitivity(this RouteGroupBuilder v1) =>
         v1.MapGet("/batches/{batch}/sensitivity", GetSensitivity).WithTags("Advice");

@@ -14,8 +14,8 @@ internal sealed record CardBatch(string Id, string Title, Sensitivity Sensitivit
     /// <summary>One of rain, one of a dry windy spell.</summary>
     public static IReadOnlyList<CardBatch> All { get; } =
     [
-        Of("rain-wet", "Leaf that has stood in rain for days"),
-        Of("dry-windy", "Leaf of a dry windy spell"),
+        Of("rain-wet", "Leaf after days of rain"),
+        Of("dry-windy", "Leaf from a dry windy spell"),
     ];
 
     private static CardBatch Of(string id, string title)

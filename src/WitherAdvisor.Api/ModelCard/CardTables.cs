@@ -35,7 +35,7 @@ internal static class CardTables
             [MarkdownTable.Code(range.Field), $"{range.Least} to {range.Most} {range.Unit}".TrimEnd()]));
 
     public static string Checks() => MarkdownTable.Of(
-        ["what is held against what", "where"],
+        ["what is checked against what", "where"],
         ModelCheck.All.Select(IReadOnlyList<string> (check) => [ModelCheckWording.Text(check.Code), MarkdownTable.Code(check.Where)]));
 
     private static string Range(Coefficient one) => one.Low < one.High

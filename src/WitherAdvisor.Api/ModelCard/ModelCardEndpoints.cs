@@ -10,7 +10,7 @@ internal static class ModelCardEndpoints
         v1.MapGet("/model-card", GetModelCard).WithTags("Model card");
 
     /// <summary>
-    /// What the numbers rest on: equations, coefficients, constants, ranges, what the model does not know, the checks it
+    /// Model documentation: equations, coefficients, constants, ranges, what the model does not know, the checks it
     /// is held to, and which inputs matter most in wet and in dry weather. A page of the same is at /model.
     /// </summary>
     private static Ok<ModelCardResponse> GetModelCard() => TypedResults.Ok(ModelCardMapping.Card);

@@ -16,7 +16,7 @@ internal static class OutcomeEndpoints
         outcome.MapGet("history", GetHistory);
     }
 
-    /// <summary>What came of a batch, as entered last.</summary>
+    /// <summary>Outcome of a batch, as last entered.</summary>
     private static async Task<Results<Ok<OutcomeResponse>, ProblemResult>> GetOutcome(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
     {
@@ -29,8 +29,8 @@ internal static class OutcomeEndpoints
     }
 
     /// <summary>
-    /// Enters or changes what came of an unloaded batch; what was entered before stays in the history. What cannot be
-    /// is refused; what looks odd is answered with 409 and its codes, and taken once they are sent back in confirm.
+    /// Enters or changes the outcome of an unloaded batch; earlier versions stay in the history. Impossible values
+    /// are refused; odd ones are answered with 409 and their codes, and accepted once those are sent back in confirm.
     /// </summary>
     private static async Task<Results<Ok<OutcomeResponse>, Created<OutcomeResponse>, ProblemResult>> PutOutcome(
         string batch, Body<OutcomeRequest> body, OutcomeEntry entry, IBatchStore batches, OutcomeReading reading, CancellationToken cancel)
@@ -45,7 +45,7 @@ internal static class OutcomeEndpoints
         return result is OutcomeEntryResult.Kept { IsFirst: true } ? TypedResults.Created($"/v1/batches/{batch}/outcome", answer) : TypedResults.Ok(answer);
     }
 
-    /// <summary>Every version of what was entered for a batch, newest first.</summary>
+    /// <summary>Every version of a batch's outcome, newest first.</summary>
     private static async Task<Results<Ok<List<OutcomeResponse>>, ProblemResult>> GetHistory(
         string batch, IBatchStore batches, OutcomeReading reading, CancellationToken cancel) =>
         await batches.Find(batch, cancel) is { } found

@@ -16,7 +16,7 @@ internal static class OutcomeRefusals
         OutcomeEntryResult.Kept => null,
         OutcomeEntryResult.UnknownBatch => Http.Problem.Unknown("batch", batchId),
         OutcomeEntryResult.StillOnTrough => Http.Problem.Conflict(
-            "still-on-trough", "The batch is still on its trough.", $"Say first when batch '{batchId}' was unloaded."),
+            "still-on-trough", "The batch is still on its trough.", $"First say when batch '{batchId}' was unloaded."),
         OutcomeEntryResult.EndedOtherwise ended => AlreadyEnded.Batch(ended.Batch),
         OutcomeEntryResult.Impossible impossible => Http.Problem.InvalidInput([.. impossible.Faults.Select(Error)]),
         OutcomeEntryResult.Unusual unusual => Http.Problem.Unusual([.. unusual.Oddities.Select(Warning)]),

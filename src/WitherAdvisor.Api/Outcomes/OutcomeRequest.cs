@@ -4,7 +4,7 @@ using WitherAdvisor.Outcomes;
 
 namespace WitherAdvisor.Api.Outcomes;
 
-/// <summary>What came of withering a batch. Everything may be left out; what is left out is unknown.</summary>
+/// <summary>Outcome of a batch. Everything may be left out; what is left out is unknown.</summary>
 public record OutcomeRequest : ICrossChecked
 {
     internal const double LongestHours = 72;
@@ -83,7 +83,7 @@ public record OutcomeRequest : ICrossChecked
     [Text(LongestWords)]
     public string? EnteredBy { get; init; }
 
-    /// <summary>Codes of warnings that were looked at: it looks odd and is so.</summary>
+    /// <summary>Codes of warnings that were checked: the values are odd but right.</summary>
     /// <example>["hours_unusual"]</example>
     [Listed(20)]
     [Text(LongestWords, Pattern = FaultPattern)]

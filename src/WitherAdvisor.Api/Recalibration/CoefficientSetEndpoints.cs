@@ -33,8 +33,8 @@ internal static class CoefficientSetEndpoints
             : Problem.Unknown("site", site);
 
     /// <summary>
-    /// Keeps a set that a person states; it is adopted by a further call. Its name is the one in the path, whatever set_name
-    /// says; a name that is taken is refused, as sets never change.
+    /// Keeps a set stated by a person; a further call adopts it. Its name is the one in the path, whatever set_name
+    /// says; a name that is taken is refused, because sets never change.
     /// </summary>
     private static async Task<Results<Created<CoefficientSetResponse>, ProblemResult>> PutSet(
         string site, string name, Body<CoefficientsRequest> body, ISiteStore sites, SetStating stating, CancellationToken cancel)
@@ -54,7 +54,7 @@ internal static class CoefficientSetEndpoints
             : RecalibrationRefusals.NameTaken(name);
     }
 
-    /// <summary>Adopts any set of a site by name; so an older one, or the defaults, is restored.</summary>
+    /// <summary>Adopts any set of a site by name; this also restores an older set or the defaults.</summary>
     private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
         string site, string name, Body<AdoptionRequest> body, ISiteStore sites, SetAdoption adoption, CancellationToken cancel)
     {

@@ -26,7 +26,7 @@ internal static class RecalibrationEndpoints
         all.MapGet("next-measurements", GetNextMeasurements);
     }
 
-    /// <summary>Learns a site's coefficients from its outcomes, in the background. Nothing is adopted by it.</summary>
+    /// <summary>Learns a site's coefficients from its outcomes, in the background. It adopts nothing.</summary>
     private static async Task<Results<Accepted<RecalibrationResponse>, ProblemResult>> PostRecalibration(
         string site, ISiteStore sites, RecalibrationOrders orders, CancellationToken cancel)
     {
@@ -54,7 +54,7 @@ internal static class RecalibrationEndpoints
         return TypedResults.Ok((await jobs.List(site, cancel)).Select(job => RecalibrationMapping.ToResponse(job, clock)).ToList());
     }
 
-    /// <summary>How it stands with a recalibration, and its report once it is done.</summary>
+    /// <summary>State of a recalibration, and its report once it is done.</summary>
     private static async Task<Results<Ok<RecalibrationWithReportResponse>, ProblemResult>> GetRecalibration(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, ICoefficientStore coefficients, CancellationToken cancel)
     {
@@ -65,10 +65,11 @@ internal static class RecalibrationEndpoints
 
         StoredCoefficientSet? proposal = job.Status == RecalibrationStatus.Done ? await coefficients.Find(site, job.ProposalName, cancel) : null;
         return TypedResults.Ok(new RecalibrationWithReportResponse(
-            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)), proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
+            RecalibrationMapping.ToResponse(job, new SiteClock(found.TimeZone)),
+            proposal?.ReportJson is { } report ? FormerNames.Now(report) : null));
     }
 
-    /// <summary>Stops a recalibration that waits or runs. Nothing of it is kept.</summary>
+    /// <summary>Stops a waiting or running recalibration. Nothing of it is kept.</summary>
     private static async Task<Results<Ok<RecalibrationResponse>, ProblemResult>> PostCancel(
         string site, string recalibration, ISiteStore sites, IRecalibrationStore jobs, RecalibrationOrders orders, CancellationToken cancel)
     {
@@ -84,8 +85,8 @@ internal static class RecalibrationEndpoints
     }
 
     /// <summary>
-    /// Adopts what a recalibration proposes. Where the hold-out does not show it to be better than the set in use, that
-    /// is refused unless override_reason says why it is wanted nevertheless.
+    /// Adopts the set that a recalibration proposes. Where the hold-out does not show it to be better than the set in use, it
+    /// is refused unless override_reason says why to adopt it anyway.
     /// </summary>
     private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
         string site, string recalibration, Body<AdoptionRequest> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
@@ -98,7 +99,7 @@ internal static class RecalibrationEndpoints
         if (job.Status != RecalibrationStatus.Done)
         {
             return Problem.Conflict(
-                "no-proposal", "The recalibration proposes nothing.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a done one proposes a set.");
+                "no-proposal", "The recalibration has no proposal.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a finished one proposes a set.");
         }
 
         AdoptionResult result = await adoption.Adopt(site, job.ProposalName, body.Value.ToDecision(), cancel);
@@ -107,7 +108,7 @@ internal static class RecalibrationEndpoints
             : RecalibrationRefusals.Problem(result, site, job.ProposalName)!;
     }
 
-    /// <summary>What would teach most about a site's leaf and troughs, best first, by what its coefficients leave open.</summary>
+    /// <summary>What to measure next: the measurements that would teach most about a site's leaf and troughs, best first.</summary>
     private static async Task<Results<Ok<NextMeasurementsResponse>, ProblemResult>> GetNextMeasurements(
         string site, ISiteStore sites, LastProposal last, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is null

@@ -14,7 +14,7 @@ internal static class RecalibrationRefusals
 {
     public static ProblemResult AlreadyRecalibrating(string siteId) => Http.Problem.Conflict(
         "already-recalibrating", "The site is being recalibrated.",
-        $"One recalibration of site '{siteId}' waits or runs already. Wait for it, or cancel it first.");
+        $"A recalibration of site '{siteId}' is waiting or running already. Wait for it, or cancel it.");
 
     /// <summary>Null where it was stopped.</summary>
     public static ProblemResult? Problem(StoppedRecalibration stopped) => stopped.WasOpen ? null : Http.Problem.Conflict(
@@ -23,7 +23,7 @@ internal static class RecalibrationRefusals
 
     public static ProblemResult NameTaken(string name) => Http.Problem.Conflict(
         "name-taken", "The name is taken.",
-        $"Sets never change, so '{name}' cannot be stated anew: choose another name, not beginning with {string.Join(" or ", SetStating.OwnNames)}.");
+        $"Sets never change and '{name}' is taken: choose another name, not beginning with {string.Join(" or ", SetStating.OwnNames)}.");
 
     /// <summary>Null where it was adopted.</summary>
     public static ProblemResult? Problem(AdoptionResult result, string siteId, string name) => result switch
@@ -33,11 +33,11 @@ internal static class RecalibrationRefusals
         AdoptionResult.InUse => Http.Problem.Conflict("already-adopted", "The set is in use.", $"Advice for site '{siteId}' is made with '{name}' already."),
         AdoptionResult.NotShownBetter doubt => Http.Problem.Conflict(
             "not-shown-better", "The set was not shown to be better than the one in use.",
-            $"{Reason(doubt)} To adopt '{doubt.Set.Name}' nevertheless, say why in override_reason."),
+            $"{Reason(doubt)} To adopt '{doubt.Set.Name}' anyway, give a reason in override_reason."),
         _ => throw new ArgumentOutOfRangeException(nameof(result), result, "Nobody has said what this is answered with."),
     };
 
     private static string Reason(AdoptionResult.NotShownBetter doubt) => doubt.Verdict.Kind != VerdictKind.BetterThanCurrent
         ? ReportForm.Read(doubt.Set.ReportJson!).Verdict.Text
-        : $"It was compared with '{doubt.Verdict.ComparedWith ?? SiteSet.DefaultsName}', but advice is made with '{doubt.Current ?? SiteSet.DefaultsName}' by now: recalibrate once more.";
+        : $"It was compared with '{doubt.Verdict.ComparedWith ?? SiteSet.DefaultsName}', but '{doubt.Current ?? SiteSet.DefaultsName}' is in use now. Recalibrate again.";
 }

@@ -32,8 +32,8 @@ internal static class SiteEndpoints
             : Problem.Unknown("site", site);
 
     /// <summary>
-    /// Creates or replaces a site. Advice already given keeps the settings that it was made with. Where the site turns
-    /// out to stand elsewhere, what a feed said of it is dropped and fetched anew.
+    /// Creates or replaces a site. Advice already given keeps the settings that it was made with. Where the site has
+    /// moved, the weather of its feed is dropped and fetched again.
     /// </summary>
     private static async Task<Results<Ok<SiteResponse>, Created<SiteResponse>, ProblemResult>> PutSite(
         string site, Body<KeptSiteRequest> body, ISiteStore store, IWeatherStore weather, IWeatherFeeds feeds, CancellationToken cancel)

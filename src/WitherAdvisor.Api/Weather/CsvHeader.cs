@@ -9,9 +9,6 @@ internal static class CsvHeader
 
     public static ObjectShape Columns { get; } = (ObjectShape)Shapes.Of(typeof(ReadingRequest));
 
-    /// <summary>Each column with what is allowed in it, for people.</summary>
-    public static IReadOnlyList<string> Explained { get; } = [.. Columns.Fields.Select(field => $"{field.Name}: {field.Shape.Allowed}")];
-
     public static IEnumerable<FieldError> Check(string[] header)
     {
         string known = "columns named: " + string.Join(", ", Columns.Fields.Select(field => field.Name));

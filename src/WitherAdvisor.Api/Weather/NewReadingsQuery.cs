@@ -3,7 +3,7 @@ namespace WitherAdvisor.Api.Weather;
 /// <summary>Says what kind of readings the body holds, and what to keep of a CSV body with faults.</summary>
 public sealed record NewReadingsQuery
 {
-    /// <summary>Whether the readings were taken or forecast.</summary>
+    /// <summary>Whether the readings were observed or are a forecast.</summary>
     /// <example>observed</example>
     public required WeatherKind Kind { get; init; }
 

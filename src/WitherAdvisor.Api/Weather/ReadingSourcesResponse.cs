@@ -6,7 +6,7 @@ public sealed record ReadingSourcesResponse
     /// <summary>Of the dry bulb.</summary>
     public required ValueSourceResponse? DryBulb { get; init; }
 
-    /// <summary>Of dew point, wet bulb and relative humidity: one value told in three ways.</summary>
+    /// <summary>Dew point, wet bulb or relative humidity: one value in three forms.</summary>
     public required ValueSourceResponse? Humidity { get; init; }
 
     /// <summary>Of rain.</summary>

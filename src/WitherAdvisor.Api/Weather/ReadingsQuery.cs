@@ -7,7 +7,7 @@ public sealed record ReadingsQuery : ICrossChecked
 {
     private const int LongestDays = 92;
 
-    /// <summary>Which of a caller's readings to list: taken or forecast.</summary>
+    /// <summary>Which of a caller's readings to list: observed or forecast.</summary>
     /// <example>observed</example>
     public required WeatherKind Kind { get; init; }
 

@@ -21,7 +21,7 @@ internal static class WeatherEndpoints
         site.MapPost("rain-totals", PostRainTotals);
     }
 
-    /// <summary>What callers gave of one kind over a stretch of time, and the best that all sources know of it with where each value is from, its holes and its age.</summary>
+    /// <summary>Readings of one kind that callers gave for a period, and the best value from all sources with its origin, gaps and age.</summary>
     private static async Task<Results<Ok<WeatherResponse>, ProblemResult>> GetWeather(
         string site, Query<ReadingsQuery> query, ISiteStore sites, KeptWeather kept, TimeProvider clock, CancellationToken cancel) =>
         await sites.FindSite(site, cancel) is { } found
@@ -29,7 +29,7 @@ internal static class WeatherEndpoints
                 await kept.Of(found, query.Value.From, query.Value.To, clock.NowInMilliseconds(), cancel), query.Value.Kind, new SiteClock(found.TimeZone)))
             : Problem.Unknown("site", site);
 
-    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one does not fit, none; of CSV the good rows alone, if the caller so chooses.</summary>
+    /// <summary>Keeps readings sent as a JSON array or as CSV: all of them or, where one has an error, none; of CSV, if the caller so chooses, only the good rows.</summary>
     private static async Task<Results<Ok<SavedReadingsResponse>, ProblemResult>> PostReadings(
         string site, Query<NewReadingsQuery> query, ReadingsBody body,
         WeatherEntry keeping, CancellationToken cancel)
@@ -51,7 +51,7 @@ internal static class WeatherEndpoints
         });
     }
 
-    /// <summary>Keeps rain read off a gauge for stretches of time: all of them or, where one does not fit, none.</summary>
+    /// <summary>Keeps rain read off a gauge over periods of time: all of it or, where one entry has an error, none.</summary>
     private static async Task<Results<Ok<SavedRainTotalsResponse>, ProblemResult>> PostRainTotals(
         string site, Body<IReadOnlyList<RainTotalRequest>> body,
         WeatherEntry keeping, CancellationToken cancel)

@@ -1,6 +1,6 @@
 namespace WitherAdvisor.Api.Weather;
 
-/// <summary>Whether a reading that a caller gives was taken or forecast.</summary>
+/// <summary>Whether a caller's reading was observed or is a forecast.</summary>
 public enum WeatherKind
 {
     Observed,

@@ -14,7 +14,7 @@ public sealed record WeatherResponse
     /// <summary>The best of each instant from all sources, by time, whatever the kind asked for.</summary>
     public required IReadOnlyList<SourcedReadingResponse> Best { get; init; }
 
-    /// <summary>Stretches of it that nobody read; of the hours ahead, that nobody forecast. By quantity and time.</summary>
+    /// <summary>Gaps: hours gone by without a reading, hours ahead without a forecast. By quantity and time.</summary>
     public required IReadOnlyList<WeatherHoleResponse> Holes { get; init; }
 
     /// <summary>How old the weather of the stretch is now.</summary>

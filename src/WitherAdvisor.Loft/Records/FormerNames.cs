@@ -51,7 +51,8 @@ public static class FormerNames
         JsonObject members => new JsonObject(members.Select(member =>
             KeyValuePair.Create(Members.GetValueOrDefault(member.Key, member.Key), Renamed(member.Key, member.Value)))),
         JsonArray items => new JsonArray([.. items.Select(Renamed)]),
-        _ => node?.DeepClone(),
+        null => null,
+        _ => node.DeepClone(),
     };
 
     private static JsonNode? Renamed(string member, JsonNode? node) =>

@@ -63,9 +63,9 @@ internal abstract record LogBatch
     [Measured(60, 90)]
     public double? MeasuredMoistureWetBasisPercent { get; init; }
 
-    [Meaning(LogPart.Batch, "When rolling wanted it.")]
+    [Meaning(LogPart.Batch, "When rolling wanted the leaf.")]
     public DateTimeOffset? ReadyBy { get; init; }
 
-    [Meaning(LogPart.Batch, "When the service was told of the batch.")]
+    [Meaning(LogPart.Batch, "When the batch was entered.")]
     public DateTimeOffset? CreatedAt { get; init; }
 }

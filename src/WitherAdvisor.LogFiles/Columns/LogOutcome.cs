@@ -116,7 +116,7 @@ internal abstract record LogOutcome : LogBatch
     [Text(2000)]
     public string? Marks { get; init; }
 
-    [Meaning(LogPart.Outcome, "Faults seen, with semicolons between them.")]
+    [Meaning(LogPart.Outcome, "Faults seen, separated by semicolons.")]
     [Text(2000)]
     public string? Faults { get; init; }
 
@@ -135,7 +135,7 @@ internal abstract record LogOutcome : LogBatch
     [Text(LongestWords)]
     public string? EnteredBy { get; init; }
 
-    [Meaning(LogPart.Outcome, "Codes of what looked odd and was confirmed to be so, with semicolons between them.")]
+    [Meaning(LogPart.Outcome, "Codes of odd values that were confirmed, separated by semicolons.")]
     [Text(2000)]
     public string? Confirmed { get; init; }
 }

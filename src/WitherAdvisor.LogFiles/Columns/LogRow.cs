@@ -36,7 +36,7 @@ internal sealed record LogRow : LogOutcome
     [Measured(0, 9000)]
     public double? RainLastTenDaysMm { get; init; }
 
-    [Meaning(LogPart.Advice, "K_s of FAO-56: 1 is no stress, 0 none of the water the crop wants.")]
+    [Meaning(LogPart.Advice, "K_s of FAO-56: 1 is no stress, 0 is no water for the crop.")]
     [Measured(0, 1)]
     public double? WaterStressFraction { get; init; }
 

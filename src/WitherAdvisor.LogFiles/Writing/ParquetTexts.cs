@@ -8,7 +8,7 @@ namespace WitherAdvisor.LogFiles.Writing;
 /// <summary>A column of text: what people wrote, lists, and choices as in CSV.</summary>
 internal sealed class ParquetTexts(LogColumn column, int rowsInGroup) : ParquetColumn(new DataField<string>(column.Name, true))
 {
-    /// <summary>So many different texts are kept once: choices and names come again and again, notes do not.</summary>
+    /// <summary>So many different texts are kept once: choices and names repeat, notes do not.</summary>
     private const int MostShared = 200;
 
     private readonly List<string?> values = new(rowsInGroup);

@@ -12,7 +12,7 @@ namespace WitherAdvisor.Recalibration.Fitting;
 /// </remarks>
 internal sealed class BoundedCoordinate
 {
-    /// <summary>Shares of a tail below this are no longer told apart.</summary>
+    /// <summary>Shares of a tail below this are no longer distinguished.</summary>
     private const double LeastShare = 1e-290;
 
     private readonly bool logarithmic;

@@ -5,7 +5,7 @@ namespace WitherAdvisor.Recalibration.Report;
 /// <param name="LeftOut">Outcomes that could not be.</param>
 /// <param name="Doubtful">Outcomes that hardly counted, least sound first.</param>
 /// <param name="Coefficients">Before and after.</param>
-/// <param name="Correlations">Pairs that the outcomes hardly tell apart.</param>
+/// <param name="Correlations">Pairs that the outcomes cannot separate.</param>
 /// <param name="Groups">By cultivar and standard.</param>
 /// <param name="HoldOut">Null where there were too few to hold any out.</param>
 /// <param name="Verdict">Whether to adopt it.</param>

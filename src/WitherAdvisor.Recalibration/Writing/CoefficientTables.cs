@@ -49,7 +49,9 @@ internal static class CoefficientTables
     {
         Coefficient coefficient = learned.Fitted(at).Coefficient;
         double removed = Math.Clamp(1 - learned.Covariance[at, at] / learned.PriorVariance(at), 0, 1);
-        Identifiability identifiability = removed >= 0.75 ? Identifiability.Identified : removed >= 0.25 ? Identifiability.Partly : Identifiability.NotIdentified;
+        Identifiability identifiability = removed >= 0.75 ? Identifiability.Identified
+            : removed >= 0.25 ? Identifiability.Partly
+            : Identifiability.NotIdentified;
         return new(
             coefficient.Name, coefficient.Symbol, coefficient.Unit, coefficient.Of(prior), coefficient.Of(current), coefficient.Of(proposed),
             learned.Value(at, -SiteLearned.Of90), learned.Value(at, SiteLearned.Of90), removed, identifiability);

@@ -32,7 +32,7 @@ public static class RecalibrationWording
         ("leaf", words.Name(next.Spell, "leaf")), ("measurement", words.OfCode("measurement", next.Code)),
         ("spread", $"{next.ReadySpreadBefore:0.0%}"), ("drop", $"{next.VarianceDrop:0.0%}"));
 
-    /// <summary>Two coefficients that the outcomes hardly tell apart.</summary>
+    /// <summary>Two coefficients that the outcomes cannot separate.</summary>
     public static string Alike(Wordbook words, CorrelationWarning pair) => words.Say(
         pair.Correlation < 0 ? "learning.alike.against" : "learning.alike.together",
         ("first", LearnedWording.Subject(words, pair.First)), ("second", LearnedWording.Subject(words, pair.Second)));

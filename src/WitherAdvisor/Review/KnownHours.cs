@@ -27,7 +27,9 @@ internal sealed class KnownHours(HourlySeries observed, HourlySeries withForecas
     {
         DateTimeOffset time = Grid.InstantOf(hour);
         AirState? air = withForecast.AirAt(time);
-        ReviewValue Of(double? value) => value is double known ? ReviewValue.Known(known, Air(hour)) : ReviewValue.Unknown(WhyUnknown.NeitherObservedNorForecast);
+        ReviewValue Of(double? value) => value is double known
+            ? ReviewValue.Known(known, Air(hour))
+            : ReviewValue.Unknown(WhyUnknown.NeitherObservedNorForecast);
         return new(
             time,
             time > now,

@@ -7,8 +7,8 @@ namespace WitherAdvisor.Review;
 /// <param name="LastKnown">The newest time up to it whose temperature, humidity or rain was observed or analysed; null where none was.</param>
 /// <param name="LastObserved">The same, of what was observed at the site alone.</param>
 /// <param name="LastGauged">When the rain gauge was last read as a total; null where never.</param>
-/// <param name="LastForecast">The last time forecast; null where none is.</param>
-/// <param name="ForecastSavedAt">When the newest of what is forecast was saved or fetched; null where nothing is.</param>
+/// <param name="LastForecast">The last hour of the forecast; null where there is none.</param>
+/// <param name="ForecastSavedAt">When the newest forecast was saved or fetched; null where there is none.</param>
 public sealed record WeatherAge(
     DateTimeOffset Now,
     DateTimeOffset? LastKnown,

@@ -6,7 +6,7 @@ using WitherAdvisor.Plans.Uncertainty;
 
 namespace WitherAdvisor.Sensitivities;
 
-/// <summary>What a person may misjudge, moved by as much as is easily missed (common practice, no published source).</summary>
+/// <summary>What a person may get wrong, moved by as much as is easily missed (common practice, no published source).</summary>
 internal sealed class InputErrors(
     AdviceRequest request, PlanProblem problem, Candidate chosen, UncertainSpreads spreads, double plannedHours)
 {

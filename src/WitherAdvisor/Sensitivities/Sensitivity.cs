@@ -2,7 +2,7 @@ using WitherAdvisor.Plans.Uncertainty;
 
 namespace WitherAdvisor.Sensitivities;
 
-/// <summary>Which inputs matter most for a batch: each moved alone, the plan's air, turns and fan share held.</summary>
+/// <summary>Which inputs matter most for a batch: each changed alone, with the plan's air, turns and fan share kept.</summary>
 /// <param name="PlannedHours">Hours from loading to target with every input as the plan takes it.</param>
 /// <param name="ReadyHours">Hours from loading to target with all that is uncertain moved together, as the advice states them.</param>
 /// <param name="Inputs">Widest first.</param>

@@ -15,7 +15,7 @@ public sealed partial class FirstStartTests
         await using (RunningService service = new(folder.Path))
         {
             await service.Start();
-            await service.Prints("The form is at");
+            await service.Prints("Pages: ");
 
             Assert.Matches(@"Set +plenum dry bulb \d", service.Printed);
             Assert.Matches(@"Turn +every \d h: \d\d:\d\d", service.Printed);
@@ -27,7 +27,7 @@ public sealed partial class FirstStartTests
 
         await using RunningService again = new(folder.Path);
         await again.Start();
-        await again.Prints("The form is at");
+        await again.Prints("Pages: ");
         Assert.DoesNotMatch(BatchPage(), again.Printed);
     }
 

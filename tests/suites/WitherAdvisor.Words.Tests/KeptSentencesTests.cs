@@ -11,7 +11,7 @@ namespace WitherAdvisor.Words.Tests;
 public sealed class KeptSentencesTests
 {
     private const string NoWind =
-        "Wind is unknown for 7 of the 72 hours before plucking: the mean of the same clock hours was taken, or 2 m/s at 2 m height where there is none.";
+        "Wind is not known for 7 of the 72 hours before plucking. The average for the same hour of the day was used or, without one, 2 m/s at 2 m height.";
 
     /// <summary>English with one entry of its own.</summary>
     private static readonly Wordbook Loud = new("art-x-loud", Wordbook.English.Texts.ToDictionary(

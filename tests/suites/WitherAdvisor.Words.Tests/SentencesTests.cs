@@ -109,7 +109,7 @@ public sealed class SentencesTests
         Assert.Equal("Water in the leaf: at 78.2 % ready 1.2 h sooner, at 81.8 % 1.3 h later.", SensitivityWording.Sentence(Wordbook.English, bar, PersonUnits.Usual));
         Assert.EndsWith("at 81.8 % not in time.", SensitivityWording.Sentence(Wordbook.English, bar with { HoursAtHigh = null }, PersonUnits.Usual), StringComparison.Ordinal);
         InputSensitivity held = new("held_difference", SensitivityReach.P10ToP90, "K", 6.7, 7.2, 7.7, 10, 11, 9.02, null);
-        Assert.Equal("Hygrometric difference really held: at 12.1 °F ready 1.0 h later, at 13.9 °F 1.0 h sooner.", SensitivityWording.Sentence(Wordbook.English, held, Imperial));
+        Assert.Equal("Hygrometric difference actually held: at 12.1 °F ready 1.0 h later, at 13.9 °F 1.0 h sooner.", SensitivityWording.Sentence(Wordbook.English, held, Imperial));
     }
 
     [Fact]

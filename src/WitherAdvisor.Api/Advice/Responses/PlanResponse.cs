@@ -26,7 +26,7 @@ public sealed record PlanResponse
     /// <summary>Stages in order, without gaps, from loading to the stop.</summary>
     public required IReadOnlyList<StageResponse> Stages { get; init; }
 
-    /// <summary>What to set as the ambient air changes: at the start of each stage and at each whole hour. If the night differs from the one forecast, hold the hygrometric difference, not the dry bulb alone.</summary>
+    /// <summary>What to set as the ambient air changes: at the start of each stage and at each whole hour. If the night is not as forecast, hold the hygrometric difference, not the dry bulb alone.</summary>
     public required IReadOnlyList<SettingResponse> Settings { get; init; }
 
     /// <summary>What the plan is expected to come to.</summary>

@@ -19,7 +19,7 @@ public sealed record SpellResponse
     /// <example>84</example>
     public required double? RainLastTenDaysMm { get; init; }
 
-    /// <summary>K_s of FAO-56: 1 is no stress, 0 none of the water the crop wants.</summary>
+    /// <summary>K_s of FAO-56: 1 is no stress, 0 is no water for the crop.</summary>
     /// <example>1</example>
     public required double? WaterStressFraction { get; init; }
 

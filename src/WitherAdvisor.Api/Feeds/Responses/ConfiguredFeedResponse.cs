@@ -28,7 +28,7 @@ public sealed record ConfiguredFeedResponse
     /// <summary>Why it gave none then; null if it never refused.</summary>
     public required FeedRefusalResponse? LastRefusal { get; init; }
 
-    /// <summary>It is not asked before; null where it may be asked now.</summary>
+    /// <summary>It is not asked again before then; null where it may be asked now.</summary>
     /// <example>2026-03-01T08:01:00Z</example>
     public required DateTimeOffset? RetryAfter { get; init; }
 }

@@ -8,6 +8,6 @@ public sealed record FeedNoteResponse
     public required string Code { get; init; }
 
     /// <summary>A sentence for people.</summary>
-    /// <example>Nothing is known of hours that were asked for: 3 hours, the first 2026-02-27T20:00Z.</example>
+    /// <example>Hours that were asked for did not come: 3 hours, the first 2026-02-27T20:00Z.</example>
     public required string Text { get; init; }
 }

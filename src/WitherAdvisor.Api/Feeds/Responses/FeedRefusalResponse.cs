@@ -13,7 +13,7 @@ public sealed record FeedRefusalResponse
     /// <example>The feed failed (status 503)</example>
     public required string Text { get; init; }
 
-    /// <summary>Not worth asking before; null where nothing is known.</summary>
+    /// <summary>Do not ask again before then; null where nothing is known.</summary>
     /// <example>2026-03-01T08:01:00Z</example>
     public required DateTimeOffset? RetryAfter { get; init; }
 }

@@ -2,7 +2,7 @@ using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Feeds.Responses;
 
-/// <summary>How it stands with the feed of a site: how old its weather is, and what came of asking it last.</summary>
+/// <summary>State of a site's feed: how old its weather is, and how the last fetch went.</summary>
 [Computed]
 public sealed record FeedStateResponse
 {
@@ -27,7 +27,7 @@ public sealed record FeedStateResponse
     public required double? AgeHours { get; init; }
 
     /// <summary>What was missing, corrected or left out in the weather that it last gave, a sentence each.</summary>
-    /// <example>["Nothing is known of hours that were asked for: 3 hours, the first 2026-02-27T20:00Z."]</example>
+    /// <example>["Hours that were asked for did not come: 3 hours, the first 2026-02-27T20:00Z."]</example>
     public required IReadOnlyList<string> Notes { get; init; }
 
     /// <summary>When it refused, if it did so when last asked; null where it gave weather or was never asked.</summary>
@@ -39,6 +39,6 @@ public sealed record FeedStateResponse
     public required string? Refusal { get; init; }
 
     /// <summary>All this as sentences for people, in the time of the site.</summary>
-    /// <example>Weather of the feed hill came on Sun 1 Mar 2026, 12:50. Weather by an invented feed.</example>
+    /// <example>The feed hill last gave weather on Sun 1 Mar 2026, 12:50. Weather by an invented feed.</example>
     public required string Text { get; init; }
 }

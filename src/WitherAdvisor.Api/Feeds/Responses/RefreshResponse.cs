@@ -1,6 +1,6 @@
 namespace WitherAdvisor.Api.Feeds.Responses;
 
-/// <summary>What came of fetching a site's weather now. That a feed gave none is an answer, not a failure of the service.</summary>
+/// <summary>Result of fetching a site's weather now. That a feed gave none is an answer, not a failure of the service.</summary>
 public sealed record RefreshResponse
 {
     /// <summary>Whether there was weather.</summary>

@@ -1,6 +1,6 @@
 namespace WitherAdvisor.Api.Feeds.Responses;
 
-/// <summary>What came of asking a feed.</summary>
+/// <summary>Result of asking a feed.</summary>
 public enum RefreshStatus
 {
     /// <summary>Weather, and it is kept.</summary>

@@ -11,6 +11,6 @@ public sealed record BatchSensitivityResponse
     public required SensitivityResponse? Sensitivity { get; init; }
 
     /// <summary>Why there is none; null where there is one.</summary>
-    /// <example>No plan is advised that reaches its target, so there are no hours to compare with.</example>
+    /// <example>There is no plan that reaches the target, so there are no hours to compare.</example>
     public required string? Reason { get; init; }
 }

@@ -8,7 +8,7 @@ public sealed record CardBatchResponse
     public required string Batch { get; init; }
 
     /// <summary>For people.</summary>
-    /// <example>Leaf that has stood in rain for days</example>
+    /// <example>Leaf after days of rain</example>
     public required string Title { get; init; }
 
     /// <summary>What each input does.</summary>

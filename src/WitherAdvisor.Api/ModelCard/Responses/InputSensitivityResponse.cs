@@ -3,7 +3,7 @@ using WitherAdvisor.Sensitivities;
 
 namespace WitherAdvisor.Api.ModelCard.Responses;
 
-/// <summary>One input moved alone, down and up.</summary>
+/// <summary>One input changed alone, down and up.</summary>
 [Computed]
 public sealed record InputSensitivityResponse
 {
@@ -11,7 +11,7 @@ public sealed record InputSensitivityResponse
     /// <example>surface_water</example>
     public required string Code { get; init; }
 
-    /// <summary>How far it was moved: to P10 and P90, or by what a person may misjudge, which the ready-time band does not hold.</summary>
+    /// <summary>How far it was changed: to P10 and P90, or by an input error that a person may make, which the ready-time band does not include.</summary>
     /// <example>p10_to_p90</example>
     public required SensitivityReach Reach { get; init; }
 
@@ -19,7 +19,7 @@ public sealed record InputSensitivityResponse
     /// <example>kg/kg</example>
     public required string Unit { get; init; }
 
-    /// <summary>Moved down.</summary>
+    /// <summary>Its low value.</summary>
     /// <example>0.12</example>
     public required double LowValue { get; init; }
 
@@ -27,7 +27,7 @@ public sealed record InputSensitivityResponse
     /// <example>0.18</example>
     public required double PlannedValue { get; init; }
 
-    /// <summary>Moved up.</summary>
+    /// <summary>Its high value.</summary>
     /// <example>0.24</example>
     public required double HighValue { get; init; }
 
@@ -48,6 +48,6 @@ public sealed record InputSensitivityResponse
     public required double? ChangeAtHighHours { get; init; }
 
     /// <summary>Why an end has no hours; null where both have.</summary>
-    /// <example>The target is not reached within the 23 h that the air is looked at for.</example>
+    /// <example>The target is not reached within the 23 h looked at.</example>
     public required string? NotReached { get; init; }
 }

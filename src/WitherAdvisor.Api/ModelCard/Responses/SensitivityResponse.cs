@@ -2,7 +2,7 @@ using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.ModelCard.Responses;
 
-/// <summary>Which inputs matter most for a batch: each moved alone, the plan's air, turns and fan share held.</summary>
+/// <summary>Which inputs matter most for a batch: each changed alone, with the plan's air, turns and fan share kept.</summary>
 [Computed]
 public sealed record SensitivityResponse
 {
@@ -10,7 +10,7 @@ public sealed record SensitivityResponse
     /// <example>12.6</example>
     public required double PlannedHours { get; init; }
 
-    /// <summary>All that is uncertain moved together: one case in ten is ready before; null where too few ever are.</summary>
+    /// <summary>All uncertain inputs together: one case in ten is ready before then; null where too few ever are.</summary>
     /// <example>10.9</example>
     public required double? P10Hours { get; init; }
 

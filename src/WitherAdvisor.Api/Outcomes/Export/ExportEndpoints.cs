@@ -20,7 +20,7 @@ internal static class ExportEndpoints
     private static List<ColumnResponse> GetDictionary() => [.. LogColumn.All.Select(ColumnResponse.Of)];
 
     /// <summary>
-    /// The log of a site by loading, each batch with what came of it and the last advice given for it. It is sent row by
+    /// The log of a site by loading, each batch with its outcome and the last advice given for it. It is sent row by
     /// row, however long; as CSV it can be imported again without loss.
     /// </summary>
     private static async Task<IResult> GetExport(

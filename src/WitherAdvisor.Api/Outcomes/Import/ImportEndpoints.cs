@@ -11,8 +11,8 @@ internal static class ImportEndpoints
         .Produces<ProblemResponse>(StatusCodes.Status409Conflict);
 
     /// <summary>
-    /// Imports a log of past withers as CSV, by the columns of the data dictionary, or says row by row what would come of
-    /// it. Times without offset are the site's. The same file twice adds nothing; what is kept already is never changed.
+    /// Imports a log of past withers as CSV, by the columns of the data dictionary, or previews the result row by
+    /// row. Times without offset are the site's. The same file twice adds nothing; what is kept already is never changed.
     /// </summary>
     private static async Task<Results<Ok<ImportResponse>, ProblemResult>> PostImport(
         string site, Query<ImportQuery> query, SpooledCsv body, CsvImport import, CancellationToken cancel)

@@ -2,7 +2,7 @@ using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Recalibration.Responses;
 
-/// <summary>Two coefficients that the outcomes hardly tell apart.</summary>
+/// <summary>Two coefficients that the outcomes cannot separate.</summary>
 [Computed]
 public sealed record AlikeResponse
 {
@@ -14,11 +14,11 @@ public sealed record AlikeResponse
     /// <example>airflow_factor_percent</example>
     public required string Second { get; init; }
 
-    /// <summary>−1 to 1; below 0 where more of one does as less of the other.</summary>
+    /// <summary>−1 to 1; below 0 where more of one does the same as less of the other.</summary>
     /// <example>-0.82</example>
     public required double CorrelationFraction { get; init; }
 
     /// <summary>The same for people.</summary>
-    /// <example>The outcomes hardly tell apart how freely the leaf gives up its water and how much air the troughs blow: more of one does as less of the other.</example>
+    /// <example>The outcomes cannot separate how freely the leaf gives up its water from how much air the troughs blow: more of one does the same as less of the other.</example>
     public required string Text { get; init; }
 }

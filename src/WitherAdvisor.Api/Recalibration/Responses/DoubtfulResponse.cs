@@ -2,7 +2,7 @@ using WitherAdvisor.Fields.Json;
 
 namespace WitherAdvisor.Api.Recalibration.Responses;
 
-/// <summary>An outcome that no coefficients explain: it hardly counted. Look it up in the paper log.</summary>
+/// <summary>An outcome that no coefficients explain, so it hardly counted. Check it in the paper log.</summary>
 [Computed]
 public sealed record DoubtfulResponse
 {

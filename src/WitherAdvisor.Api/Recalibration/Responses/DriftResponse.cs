@@ -23,6 +23,6 @@ public sealed record DriftResponse
     public required int Months { get; init; }
 
     /// <summary>The same for people.</summary>
-    /// <example>No drift over time can be told from chance.</example>
+    /// <example>There is no clear drift over time.</example>
     public required string Text { get; init; }
 }

@@ -37,7 +37,7 @@ public sealed record LearnedResponse
     /// <example>1.2</example>
     public required double High { get; init; }
 
-    /// <summary>Share of what was open (its variance) that the outcomes settled.</summary>
+    /// <summary>Share of the prior variance that the outcomes removed.</summary>
     /// <example>86.5</example>
     public required double SettledPercent { get; init; }
 

@@ -28,6 +28,6 @@ public sealed record NextMeasurementResponse
     public required double ReadySpreadAfterPercent { get; init; }
 
     /// <summary>The same for people.</summary>
-    /// <example>On wet leaf: weigh a sample at loading before and after spinning or blotting it. The coefficients leave the ready time open by ±14.2 %; one such measurement removes 12.5 % of that variance.</example>
+    /// <example>On wet leaf: weigh a sample at loading before and after spinning or blotting it. The coefficients leave the ready time uncertain by ±14.2 %; one such measurement removes 12.5 % of that variance.</example>
     public required string Text { get; init; }
 }

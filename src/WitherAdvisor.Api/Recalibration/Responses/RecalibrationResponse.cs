@@ -3,7 +3,7 @@ using WitherAdvisor.Loft.Kept.Coefficients;
 
 namespace WitherAdvisor.Api.Recalibration.Responses;
 
-/// <summary>A recalibration: how it stands with it.</summary>
+/// <summary>State of a recalibration.</summary>
 [Computed]
 public record RecalibrationResponse
 {
@@ -15,7 +15,7 @@ public record RecalibrationResponse
     /// <example>example-hill</example>
     public required string Site { get; init; }
 
-    /// <summary>How it stands; an interrupted one left nothing behind and can be run again.</summary>
+    /// <summary>State; an interrupted one left nothing behind and can be run again.</summary>
     /// <example>running</example>
     public required RecalibrationStatus Status { get; init; }
 
@@ -40,7 +40,7 @@ public record RecalibrationResponse
     public required DateTimeOffset? EndedAt { get; init; }
 
     /// <summary>Why it failed; null where it did not.</summary>
-    /// <example>The service met a fault of its own; its log says which.</example>
+    /// <example>The service failed; its log says why.</example>
     public required string? Failure { get; init; }
 
     /// <summary>The set that it proposes, once it is done; null before, and where it ended otherwise.</summary>

@@ -23,7 +23,7 @@ public sealed record ReportResponse
     /// <summary>Each before and after.</summary>
     public required IReadOnlyList<LearnedResponse> Coefficients { get; init; }
 
-    /// <summary>Pairs that the outcomes hardly tell apart.</summary>
+    /// <summary>Pairs that the outcomes cannot separate.</summary>
     public required IReadOnlyList<AlikeResponse> Confounded { get; init; }
 
     /// <summary>By cultivar and standard.</summary>

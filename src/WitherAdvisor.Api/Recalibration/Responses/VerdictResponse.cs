@@ -12,10 +12,10 @@ public sealed record VerdictResponse
     public required VerdictKind Kind { get; init; }
 
     /// <summary>The same for people.</summary>
-    /// <example>Better than the current set on 15 outcomes it had not seen: the ready time is off by 0.62 h on average, against 1.40 h by the current set and 1.55 h by a table of averages; by the site's set for all leaf 0.70 h.</example>
+    /// <example>Better than the set in use on 15 outcomes held out: its ready times are off by 0.62 h on average, those of the set in use by 1.40 h, those of a table of averages by 1.55 h; one set for all leaf is off by 0.70 h.</example>
     public required string Text { get; init; }
 
-    /// <summary>Share of the current set's mean error of ready time that is gone; below 0 where it grew, null where it could not be told.</summary>
+    /// <summary>Share of the current set's mean error of ready time that is gone; below 0 where it grew, null where it is not known.</summary>
     /// <example>55.7</example>
     public required double? ErrorReductionPercent { get; init; }
 }

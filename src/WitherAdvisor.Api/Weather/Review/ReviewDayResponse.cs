@@ -39,7 +39,7 @@ public sealed record ReviewDayResponse
     /// <example>21.5</example>
     public required double? SoilDepletionMm { get; init; }
 
-    /// <summary>K_s of FAO-56 at its end: 1 is no stress, 0 none of the water the crop wants.</summary>
+    /// <summary>K_s of FAO-56 at its end: 1 is no stress, 0 is no water for the crop.</summary>
     /// <example>1</example>
     public required double? WaterStressFraction { get; init; }
 

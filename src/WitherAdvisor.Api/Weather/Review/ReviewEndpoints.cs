@@ -12,7 +12,7 @@ internal static class ReviewEndpoints
     public static void MapReview(this RouteGroupBuilder v1) =>
         v1.MapGroup("/sites/{site}").WithTags("Weather").MapGet("weather/review", GetReview);
 
-    /// <summary>The last days and the coming night as the model sees them: hours, days, spells with the numbers behind them, holes and age.</summary>
+    /// <summary>The last days and the coming night as the model sees them: hours, days, spells with the numbers behind them, gaps and age.</summary>
     private static async Task<Results<Ok<WeatherReviewResponse>, ProblemResult>> GetReview(
         string site, Query<ReviewQuery> query, ISiteStore sites, SiteReviews reviews, TimeProvider clock, CancellationToken cancel)
     {

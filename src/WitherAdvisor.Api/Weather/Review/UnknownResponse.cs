@@ -8,6 +8,6 @@ public sealed record UnknownResponse
     public required string Field { get; init; }
 
     /// <summary>Why, as the end of a sentence.</summary>
-    /// <example>nobody observed or forecast it</example>
+    /// <example>neither observed nor forecast</example>
     public required string Reason { get; init; }
 }

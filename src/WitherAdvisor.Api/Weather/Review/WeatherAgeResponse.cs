@@ -22,11 +22,11 @@ public sealed record WeatherAgeResponse
     /// <example>2026-03-01T07:00:00+05:30</example>
     public required DateTimeOffset? LastGaugedAt { get; init; }
 
-    /// <summary>The last time forecast; null where none is.</summary>
+    /// <summary>The last hour of the forecast; null where there is none.</summary>
     /// <example>2026-03-02T13:00:00+05:30</example>
     public required DateTimeOffset? LastForecastAt { get; init; }
 
-    /// <summary>When the newest of what is forecast was saved or fetched; null where nothing is.</summary>
+    /// <summary>When the newest forecast was saved or fetched; null where there is none.</summary>
     /// <example>2026-03-01T12:00:00+05:30</example>
     public required DateTimeOffset? ForecastSavedAt { get; init; }
 

@@ -30,7 +30,7 @@ public sealed record WeatherReviewResponse
     /// <summary>By time, to 18 hours ahead.</summary>
     public required IReadOnlyList<ReviewHourResponse> Hours { get; init; }
 
-    /// <summary>Stretches that nobody read; of the hours ahead, that nobody forecast. By quantity and time.</summary>
+    /// <summary>Gaps: hours gone by without a reading, hours ahead without a forecast. By quantity and time.</summary>
     public required IReadOnlyList<WeatherHoleResponse> Holes { get; init; }
 
     /// <summary>The feed that the site's weather is fetched from; null where none is.</summary>

@@ -27,7 +27,7 @@ public sealed class ComposedWeatherTests(RunningService service)
         TestLoft fed = await TestLoft.Open(service);
         await Feed(fed, read, forecast);
 
-        Assert.Contains("what was forecast was taken for 9 of those hours", stated, StringComparison.Ordinal);
+        Assert.Contains("the forecast was used for 9 of those hours", stated, StringComparison.Ordinal);
         Assert.Equal(stated, await Advice(uploaded));
         Assert.Equal(stated, await Advice(fed));
     }
@@ -41,7 +41,7 @@ public sealed class ComposedWeatherTests(RunningService service)
         string advice = await Advice(loft);
 
         Assert.Contains("weather_stale", advice, StringComparison.Ordinal);
-        Assert.Contains("Nothing was read in the 100 h before loading: what was forecast was taken for 50 of those hours.", advice, StringComparison.Ordinal);
+        Assert.Contains("There is no reading from the 100 h before loading: the forecast was used for 50 of those hours.", advice, StringComparison.Ordinal);
     }
 
     [Fact]

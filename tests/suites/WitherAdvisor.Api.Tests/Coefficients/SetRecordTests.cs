@@ -25,7 +25,7 @@ public sealed class SetRecordTests
     public void A_set_of_a_release_that_wrote_no_format_is_read()
     {
         SiteSet read = SetRecord.Read("""
-            {"site":{"cuticular_conductance_mm_per_s":1.5,"drought_to_wet_moisture_gain_points":7,"spreads":{"turn_blend_points":20}},
+            {"site":{"skin_conductance_mm_per_s":1.5,"drought_to_wet_moisture_gain_points":7,"spreads":{"turn_blend_points":20}},
              "groups":[{"leaf_standard":"coarse","coefficients":{"set_name":"old/coarse","airflow_factor_percent":110}}]}
             """);
 

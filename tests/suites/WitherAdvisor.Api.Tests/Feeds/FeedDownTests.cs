@@ -27,16 +27,16 @@ public sealed class FeedDownTests
         JsonNode advice = taken["kept"]!["advice"]!;
         Assert.Equal("advised", (string?)advice["status"]);
         Assert.Contains(
-            "Nothing was read in the 24.3 h before loading: what was forecast was taken for 24 of those hours.",
+            "There is no reading from the 24.3 h before loading: the forecast was used for 24 of those hours.",
             advice["assumptions"]!.ToJsonString() + advice["leaf"]!["missing"]!.ToJsonString(), StringComparison.Ordinal);
         Assert.Contains("weather_stale", advice.ToJsonString(), StringComparison.Ordinal);
         Assert.Equal(
             "The feed valley gave no weather on Sat 6 Jun 2026, 15:50. The feed failed (status 503). "
-            + "What is kept of it came on Fri 5 Jun 2026, 15:50. Invented weather.",
+            + "What is kept from it came on Fri 5 Jun 2026, 15:50. Invented weather.",
             (string?)taken["feed"]!["text"]);
         Assert.Equal(advice.ToJsonString(), again["advice"]!.ToJsonString());
         Assert.Contains(
-            "The feed failed (status 503). What is kept of it came on Fri 5 Jun 2026, 15:50. Invented weather.",
+            "The feed failed (status 503). What is kept from it came on Fri 5 Jun 2026, 15:50. Invented weather.",
             (await loft.Caller.Get($"/batches/{taken["batch"]!["id"]}")).Expect(200).Text, StringComparison.Ordinal);
     }
 

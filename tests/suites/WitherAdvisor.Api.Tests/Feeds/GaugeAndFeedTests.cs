@@ -19,7 +19,7 @@ public sealed class GaugeAndFeedTests
         Assert.Equal("[6,0,0,0]", evening["input"]!["rain_totals"]![0]!["pattern_mm"]!.ToJsonString());
         Assert.Equal("[0,0,0,6]", morning["input"]!["rain_totals"]![0]!["pattern_mm"]!.ToJsonString());
         Assert.True(WaterOnLeaf(evening) < WaterOnLeaf(morning) / 2, $"{WaterOnLeaf(evening)} {WaterOnLeaf(morning)}");
-        Assert.Contains("they were laid on parts of a day as a feed tells of its rain", evening.ToJsonString(), StringComparison.Ordinal);
+        Assert.Contains("They were spread over parts of the day as a feed has its rain", evening.ToJsonString(), StringComparison.Ordinal);
         Assert.All([evening, morning], advice => Assert.Equal("true", (string?)advice["replayed"]));
     }
 

@@ -59,11 +59,11 @@ public sealed class ModelCardEndpointTests(RunningService service)
 
         Assert.Equal(["rain-wet", "dry-windy"], batches.Select(batch => (string)batch["batch"]!));
         JsonNode wet = batches[0]["sensitivity"]!;
-        JsonNode water = One(wet, "bars", "surface_water");
+        JsonNode water = One(wet, "inputs", "surface_water");
         Assert.True((double)water["change_at_high_hours"]! > 0.1);
         Assert.Equal((double)wet["planned_hours"]! + (double)water["change_at_high_hours"]!, (double)water["at_high_hours"]!, 0.02);
         Assert.Equal("p10_to_p90", (string?)water["reach"]);
-        Assert.Equal("input_error", (string?)One(wet, "bars", "green_weight")["reach"]);
+        Assert.Equal("input_error", (string?)One(wet, "inputs", "green_weight")["reach"]);
     }
 
     // The card asks without a database what the first start asks with one.
@@ -94,7 +94,7 @@ public sealed class ModelCardEndpointTests(RunningService service)
 
         Assert.Equal((string?)taken["kept"]!["id"], (string?)answer["advice"]);
         Assert.Null((string?)answer["reason"]);
-        Assert.True((double)One(answer["sensitivity"]!, "bars", "tissue_moisture")["change_at_high_hours"]! > 0);
+        Assert.True((double)One(answer["sensitivity"]!, "inputs", "tissue_moisture")["change_at_high_hours"]! > 0);
     }
 
     [Fact]

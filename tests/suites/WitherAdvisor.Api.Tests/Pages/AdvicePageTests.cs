@@ -34,7 +34,7 @@ public sealed class AdvicePageTests
     {
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() with { LotWarnings = ["Two lots lie on it."] } });
 
-        string[] order = ["Under the mesh", "Two lots lie on it.", "Set, hour by hour", "Weigh and compare", "Why", "How it is expected to dry", "What was assumed", "Take care", "Advise again"];
+        string[] order = ["Under the mesh", "Two lots lie on it.", "Set, hour by hour", "Weigh and compare", "Why", "Expected drying", "What was assumed", "Take care", "Advise again"];
         int[] places = [.. order.Select(words => page.IndexOf(words, StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
@@ -118,7 +118,7 @@ public sealed class AdvicePageTests
     {
         string page = await PageText.Of<AdvicePage>(new { View = Sample.View() });
 
-        Assert.Contains("Ambient air is not forecast for 11 of the 12 hours", page, StringComparison.Ordinal);
+        Assert.Contains("There is no forecast of the outside air for 11 of the 12 hours", page, StringComparison.Ordinal);
         Assert.Contains("Radiation was not measured in 72 of the 72 hours", page, StringComparison.Ordinal);
         Assert.All(Cautions.All(Wordbook.English), caution => Assert.Contains(caution.Full, page, StringComparison.Ordinal));
     }

@@ -44,7 +44,7 @@ public sealed class IsolatedNamesTests : IDisposable
             PageHost.NewBatch, PageHost.NewBatch, PageHost.Batch((BatchForm.Division, "Lower\u202E division")));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
-        Assert.Contains("show as nothing", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("invisible characters", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     public void Dispose() => host.Dispose();

@@ -154,7 +154,7 @@ public sealed class OutcomePagesTests : IDisposable
 
         string preview = await Upload(import, Log);
         Assert.Contains("nothing is saved yet", preview, StringComparison.Ordinal);
-        Assert.Contains("Line 4: does not fit", preview, StringComparison.Ordinal);
+        Assert.Contains("Line 4: has errors", preview, StringComparison.Ordinal);
         Assert.Contains("Line 3: looks odd", preview, StringComparison.Ordinal);
         Assert.Empty(await Batches.List("invented-hill", 10, Cancel));
 
@@ -172,7 +172,7 @@ public sealed class OutcomePagesTests : IDisposable
     public async Task A_file_that_is_no_log_is_refused_in_words(string file)
     {
         await host.WithSite();
-        Assert.Contains("cannot be taken", await Upload("/sites/invented-hill/outcomes/import", file, HttpStatusCode.UnprocessableEntity), StringComparison.Ordinal);
+        Assert.Contains("The file was not imported", await Upload("/sites/invented-hill/outcomes/import", file, HttpStatusCode.UnprocessableEntity), StringComparison.Ordinal);
     }
 
     [Fact]

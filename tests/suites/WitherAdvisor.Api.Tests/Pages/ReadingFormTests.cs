@@ -30,10 +30,10 @@ public sealed class ReadingFormTests
     }
 
     [Theory]
-    [InlineData(BulbFields.WetBulb, "21", "is above the dry bulb, 20.0 °C; it must not be")]
-    [InlineData(BulbFields.WetBulb, "1", "no air at 20.0 °C is that dry")]
-    [InlineData(BulbFields.Instrument, "", "a wet bulb needs one")]
-    [InlineData(BulbFields.DryBulb, "", "needs a dry bulb with it")]
+    [InlineData(BulbFields.WetBulb, "21", "cannot be above the dry bulb, 20.0 °C")]
+    [InlineData(BulbFields.WetBulb, "1", "too low for air at 20.0 °C")]
+    [InlineData(BulbFields.Instrument, "", "Choose the instrument")]
+    [InlineData(BulbFields.DryBulb, "", "Enter the dry bulb too")]
     [InlineData(BulbFields.DryBulb, "68 F", "“68 F” is not a number")]
     [InlineData(BulbFields.DryBulb, "70", "-10 to 50 °C")]
     public void A_pair_that_cannot_be_is_told(string field, string typed, string text)

@@ -25,11 +25,11 @@ public sealed class WeatherPageTests : IDisposable
 
         string page = PageText.Read(await host.Page(Weather));
 
-        Assert.Contains("Nothing has been read yet", page, StringComparison.Ordinal);
+        Assert.Contains("No reading yet", page, StringComparison.Ordinal);
         Assert.Contains("These readings would help most Dry bulb and wet bulb now. Rain since", page, StringComparison.Ordinal);
         Assert.Contains("There is no forecast of the coming night.", page, StringComparison.Ordinal);
         Assert.Contains("Temperature, humidity, rain, wind, ", page, StringComparison.Ordinal);
-        Assert.Contains("it has no feed", page, StringComparison.Ordinal);
+        Assert.Contains("The site has no feed", page, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"Tue 14 Jul \* (ordinary|wet|dry)", page);
     }
 
@@ -46,7 +46,7 @@ public sealed class WeatherPageTests : IDisposable
 
         Assert.Contains("Last reading 3 h ago", page, StringComparison.Ordinal);
         Assert.Contains("The forecast was saved just now and reaches to Wed 12:10.", page, StringComparison.Ordinal);
-        Assert.Contains("Temperature, humidity, rain, wind, Tue 14 Jul 2026, 13:30 to Tue 15:30 (2 h): not read; the forecast is used instead.", page, StringComparison.Ordinal);
+        Assert.Contains("Temperature, humidity, rain, wind, Tue 14 Jul 2026, 13:30 to Tue 15:30 (2 h): not observed; the forecast is used instead.", page, StringComparison.Ordinal);
         Assert.Contains("Wet spell.", page, StringComparison.Ordinal);
         Assert.Matches(@"Mon 13 Jul wet [0-9.]+ [0-9]+", page);
         Assert.Contains("Mon 13 Jul: wet. 40 mm fell in 72 hours; a wet spell begins at 25 mm.", page, StringComparison.Ordinal);

@@ -83,7 +83,7 @@ public sealed class CoefficientSetTests(RunningService service)
         Reply refused = await loft.Caller.Post($"{loft.Path}/recalibrations/{job["id"]}/adopt", new JsonObject());
 
         refused.ExpectProblem(409, "urn:witheradvisor:problem:not-shown-better");
-        Assert.Contains("compared with 'defaults-1', but advice is made with 'mine'", (string?)refused.Json["detail"]);
+        Assert.Contains("compared with 'defaults-1', but 'mine' is in use now", (string?)refused.Json["detail"]);
         (await loft.Caller.Post($"{loft.Path}/coefficient-sets/learned-1/adopt", new JsonObject())).Expect(409);
         Assert.Equal("mine", (string?)(await loft.Sets())["adopted"]);
     }

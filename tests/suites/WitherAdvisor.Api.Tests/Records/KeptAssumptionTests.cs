@@ -32,7 +32,7 @@ public sealed class KeptAssumptionTests
     public void A_sentence_that_was_altered_by_hand_is_what_is_shown()
     {
         KeptAdvice kept = Kept();
-        KeptAdvice altered = kept with { AnswerJson = kept.AnswerJson.Replace("Wind is unknown", "Wind was never read", StringComparison.Ordinal) };
+        KeptAdvice altered = kept with { AnswerJson = kept.AnswerJson.Replace("Wind is not known", "Wind was never read", StringComparison.Ordinal) };
 
         Assert.Contains(
             Open(altered).Outcome.Assumptions,

@@ -77,10 +77,10 @@ public sealed class WeatherReviewEndpointsTests(RunningService service)
 
         Assert.Equal("gone-feed", (string)feed["name"]!);
         Assert.Null(feed["attribution"]);
-        Assert.Equal("No whole answer within 30 s.", (string)feed["last_refusal"]!);
+        Assert.Equal("There was no complete answer within 30 s.", (string)feed["last_refusal"]!);
         Assert.Equal("2026-03-01T08:00:00+05:30", (string)feed["last_good_at"]!);
         Assert.Equal(
-            ["The feed gave no wind_speed_10m: it is unknown in all hours.", "Wind was missing."],
+            ["The feed gave no wind_speed_10m; it is unknown in all hours.", "Wind was missing."],
             feed["notes"]!.AsArray().Select(note => (string)note!));
     }
 

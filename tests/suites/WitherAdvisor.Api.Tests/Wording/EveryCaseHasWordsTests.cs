@@ -81,10 +81,10 @@ public sealed class EveryCaseHasWordsTests
 
         Assert.Equal(
             [
-                "3 of at least 4 outcomes: too few to tell a loft from one odd night. The proposal is what was believed before any outcome.",
-                "6 outcomes are too few to hold any out: whether the proposal is better than the current set is not known.",
-                "Better than the current set on 12 outcomes it had not seen: the ready time is off by 0.50 h on average, against 0.90 h by the current set and 1.10 h by a table of averages; by the site's set for all leaf 0.60 h.",
-                "Not better than the current set on 12 outcomes it had not seen: the ready time is off by 0.50 h on average, against 0.90 h by the current set and 1.10 h by a table of averages; by the site's set for all leaf 0.60 h.",
+                "3 outcomes, but at least 4 are needed to tell a loft from one odd night. The proposal is what was assumed before any outcome.",
+                "6 outcomes are too few to hold any out, so it is not known whether the proposal is better than the set in use.",
+                "Better than the set in use on 12 outcomes held out: its ready times are off by 0.50 h on average, those of the set in use by 0.90 h, those of a table of averages by 1.10 h; one set for all leaf is off by 0.60 h.",
+                "Not better than the set in use on 12 outcomes held out: its ready times are off by 0.50 h on average, those of the set in use by 0.90 h, those of a table of averages by 1.10 h; one set for all leaf is off by 0.60 h.",
             ],
             [
                 RecalibrationWording.Verdict(Wordbook.English, new(VerdictKind.TooFewOutcomes, null, 4), 3, null),

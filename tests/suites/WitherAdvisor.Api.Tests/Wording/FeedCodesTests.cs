@@ -29,9 +29,9 @@ public sealed class FeedCodesTests
     [Fact]
     public void What_the_feed_said_and_what_went_wrong_before_is_told() => Assert.Equal(
         [
-            "The feed refused what was asked: Given 94.", "The feed refused what was asked: no reason given", "The feed refused what was asked",
-            "No whole answer within 25 s. Before that: The feed failed (status 503)",
-            "The feed points elsewhere (another path); that is not followed, as only the operator chooses addresses.",
+            "The feed rejected the request: Given 94.", "The feed rejected the request: no reason given", "The feed rejected the request",
+            "There was no complete answer within 25 s. Before that: The feed failed (status 503)",
+            "The feed redirects elsewhere (another path). That is not followed, because only the operator chooses addresses.",
         ],
         new FeedFault[]
         {
