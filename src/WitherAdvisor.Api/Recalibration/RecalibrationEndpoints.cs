@@ -89,7 +89,8 @@ internal static class RecalibrationEndpoints
     /// is refused unless override_reason says why to adopt it anyway.
     /// </summary>
     private static async Task<Results<Ok<AdoptionResponse>, ProblemResult>> PostAdopt(
-        string site, string recalibration, Body<AdoptionRequest> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption, CancellationToken cancel)
+        string site, string recalibration, Body<AdoptionRequest> body, ISiteStore sites, IRecalibrationStore jobs, SetAdoption adoption,
+        CancellationToken cancel)
     {
         if (await sites.FindSite(site, cancel) is not { } found || await Find(site, recalibration, jobs, cancel) is not { } job)
         {
@@ -99,7 +100,8 @@ internal static class RecalibrationEndpoints
         if (job.Status != RecalibrationStatus.Done)
         {
             return Problem.Conflict(
-                "no-proposal", "The recalibration has no proposal.", $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a finished one proposes a set.");
+                "no-proposal", "The recalibration has no proposal.",
+                $"Recalibration '{job.Id}' is {job.Status.ToString().ToLowerInvariant()}; only a finished one proposes a set.");
         }
 
         AdoptionResult result = await adoption.Adopt(site, job.ProposalName, body.Value.ToDecision(), cancel);
