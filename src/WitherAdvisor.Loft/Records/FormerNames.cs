@@ -20,6 +20,7 @@ public static class FormerNames
         ["skin_conductance_high_fraction"] = "cuticular_conductance_high_fraction",
         ["hardly_told_apart"] = "confounded",
         ["told"] = "identifiability",
+        ["tells_humidity"] = "has_humidity",
     };
 
     private static readonly Dictionary<string, string> Codes = new()

@@ -29,9 +29,11 @@ public static class EquationWording
         "surface_drying" => "Water off the leaf, kg per kg dry and second",
         "tissue_drying" => "Water out of the leaf, kg per kg dry and second",
         "march" => "Air on its way up through the bed",
+        "leaf_temperature" => "Temperature of the leaf by layer, °C",
         "turn" => "A turn by hand",
         "heat" => "Heat mixed in, kW",
         "moisture_after" => "Moisture after a wither from the outturn",
+        "fan_power" => "Power of the fan, kW",
         "choice" => "How a plan is chosen",
         "cases" => "Cases that may be true",
         "percentiles" => "P10, P50 and P90 from few cases",
@@ -43,7 +45,7 @@ public static class EquationWording
 
     private static string Rule(string code) => code switch
     {
-        "choice" => "within the hard limits, the least sum of soft costs, weighed as below",
+        "choice" => "the site's wanted air where it is ready in time; gentler (less heat, then a slower fan, then a fan that stands part of the time) where it would be ready too soon, by just as much; harsher where it would be late, as far as the costs below pay for it",
         "cases" => "mirrored draws of a lattice, bent to normal",
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No words for this rule."),
     };

@@ -13,8 +13,8 @@ public static class Figures
     /// <summary>"2.4 h".</summary>
     public static string Hours(double hours) => $"{Fixed(hours, 1)} h";
 
-    /// <summary>"24 kW".</summary>
-    public static string KiloWatts(double kiloWatts) => $"{Fixed(kiloWatts, 0)} kW";
+    /// <summary>"24 kW", a tenth more below 10.</summary>
+    public static string KiloWatts(double kiloWatts) => $"{Fixed(kiloWatts, kiloWatts < 10 ? 1 : 0)} kW";
 
     /// <summary>A fraction as "18 %".</summary>
     public static string Percent(double fraction, int decimals = 0) => $"{Fixed(fraction * 100, decimals)} %";

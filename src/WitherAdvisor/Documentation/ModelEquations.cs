@@ -46,10 +46,12 @@ public static class ModelEquations
         new("march", ModelTopic.Bed,
             "∂W/∂z = M (j_s + j_t)/G, ∂T/∂z = −(λ/c) ∂W/∂z, ∂S/∂t = −j_s, ∂X/∂t = −j_t",
             "Quasi-steady deep bed: Bakker-Arkema et al. 1974; Brooker, Bakker-Arkema and Hall 1992"),
+        new("leaf_temperature", ModelTopic.Bed, "T_leaf = T − D/(s + γ (1 + g_b/g_l))", "Monteith 1965: the heat that leaf takes from the air is what its water takes to evaporate; of the dry part of a layer, the warmer one"),
         new("turn", ModelTopic.Bed, "q(z) ← (1 − β) q(1 − z) + β mean(q)", "No published source: the bed reversed, then blended toward its mean"),
 
         new("heat", ModelTopic.Plan, "Q = G (h_plenum − h_ambient)", $"{Ashrae}, energy balance"),
         new("moisture_after", ModelTopic.Plan, "M_w = 100 − 100 (100 − M_0)/outturn, all in percent", "Balance of dry matter"),
+        new("fan_power", ModelTopic.Plan, "P = P_full · share of flow³ · share of the time", "Fan laws: ASHRAE Handbook – HVAC Systems and Equipment, ch. Fans; from memory"),
         new("choice", ModelTopic.Plan, null, "Common practice, no published source"),
 
         new("cases", ModelTopic.Uncertainty, null, "Korobov 1959; Tang 1993"),

@@ -29,6 +29,7 @@ internal static class PlanConstants
         Practised("most_turns", WitherStyle.Short.MostTurns, "1"),
         Practised("turn_free_last_hours", WitherStyle.Short.TurnFreeLastHours, "h"),
         Practised("least_hours_between_turns", WitherStyle.Short.LeastHoursBetweenTurns, "h"),
+        Practised("tolerated_spreads_per_turn", TurnPlanner.ToleratedSpreadsPerTurn, "1"),
         Practised("least_run_share", AirScale.LeastRunShare, "1"),
         Practised("holding_run_share", StageLine.HoldingRunShare, "1"),
         Practised("hot_air", Site.UsualHotAirC, "°C"),

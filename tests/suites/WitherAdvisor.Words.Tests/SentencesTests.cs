@@ -19,18 +19,18 @@ public sealed class SentencesTests
 
     [Fact]
     public void A_factor_can_be_read_aloud() => Assert.Equal(
-        "Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, turned every 1 h.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("without_surface_water", -2.4, -1.2, 1), 2, PersonUnits.Usual));
+        "Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, 4 turns.",
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("without_surface_water", -2.4, -1.2, Turns: 4), 2, PersonUnits.Usual));
 
     [Fact]
     public void A_factor_in_fahrenheit_speaks_of_a_difference() => Assert.Equal(
         "At sea level: 0.9 h longer, plenum 1.8 °F warmer.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.9, 1, 2), 2, Imperial));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.9, 1, Turns: 2), 2, Imperial));
 
     [Fact]
     public void A_factor_that_changes_nothing_says_so() => Assert.Equal(
         "At sea level: just as long.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.01, 0.01, 2), 2, PersonUnits.Usual));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.01, 0.01, Turns: 2), 2, PersonUnits.Usual));
 
     [Fact]
     public void A_factor_without_which_leaf_is_never_ready_says_so() => Assert.Equal(
@@ -40,7 +40,7 @@ public sealed class SentencesTests
     [Fact]
     public void A_turn_that_is_no_longer_needed_is_told() => Assert.EndsWith(
         "no turn needed.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", -1, 0, null), 2, PersonUnits.Usual),
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", -1, 0, Turns: 0), 2, PersonUnits.Usual),
         StringComparison.Ordinal);
 
     [Fact]

@@ -47,13 +47,30 @@ public sealed class AdviceRecordTests
         {
             Request = Inputs.Request with
             {
-                Site = Inputs.Request.Site with { Style = Inputs.Request.Site.Style with { LongestHoursSincePlucking = 1 } },
+                Readings = [],
+                Forecast = [],
             },
         };
         AdviceOutcome refused = Advisor.Advise(old.Request);
         Assert.IsType<AdviceOutcome.CannotAdvise>(refused);
 
         Assert.Equal(JsonSerializer.Serialize<object>(refused), JsonSerializer.Serialize<object>(Open(Keep(old, refused)).Outcome));
+    }
+
+    [Fact]
+    public void The_least_bad_plan_comes_back_with_what_it_breaks()
+    {
+        AdviceInputs old = Inputs with
+        {
+            Request = Inputs.Request with
+            {
+                Site = Inputs.Request.Site with { Style = Inputs.Request.Site.Style with { LongestHoursSincePlucking = 1 } },
+            },
+        };
+        var leastBad = Assert.IsType<AdviceOutcome.Advised>(Advisor.Advise(old.Request));
+        Assert.True(leastBad.IsLeastBad);
+
+        Assert.Equal(JsonSerializer.Serialize<object>(leastBad), JsonSerializer.Serialize<object>(Open(Keep(old, leastBad)).Outcome));
     }
 
     [Theory]

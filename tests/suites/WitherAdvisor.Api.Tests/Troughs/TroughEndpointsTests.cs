@@ -15,7 +15,7 @@ public sealed class TroughEndpointsTests(RunningService service)
         (await loft.Caller.Put(loft.Path + "/troughs/trough-1", wide)).Expect(200);
         JsonNode trough = (await loft.Caller.Get(loft.Path + "/troughs/trough-1")).Expect(200).Json;
         Assert.Equal(
-            $$"""{"id":"trough-1","site":"{{loft.Site}}","name":"Trough 1","area_m2":60.5,"airflow_m3_per_s_per_m2":0.2286,"slowest_fan_share_percent":60,"most_load_kg_per_m2":35}""",
+            $$"""{"id":"trough-1","site":"{{loft.Site}}","name":"Trough 1","area_m2":60.5,"airflow_m3_per_s_per_m2":0.2286,"slowest_fan_share_percent":60,"most_load_kg_per_m2":35,"heater_kw":null,"fan_kw":null}""",
             trough.ToJsonString());
     }
 
