@@ -26,6 +26,8 @@ internal static class PlanConstants
         Practised("tolerated_spread", WitherStyle.Short.ToleratedSpreadWetBasis, ModelConstant.MoisturePoints),
         Practised("cooling", WitherStyle.Short.CoolingHours, "h"),
         Practised("plenum_margin", WitherStyle.Short.PlenumMarginK, "K"),
+        Practised("spared_share", PlanProblem.SparedShare, "1"),
+        Practised("hastened_share", PlanProblem.HastenedShare, "1"),
         Practised("most_turns", WitherStyle.Short.MostTurns, "1"),
         Practised("turn_free_last_hours", WitherStyle.Short.TurnFreeLastHours, "h"),
         Practised("least_hours_between_turns", WitherStyle.Short.LeastHoursBetweenTurns, "h"),
@@ -40,8 +42,6 @@ internal static class PlanConstants
         Cost("cost_of_slow_fan", PlanCost.PerShareOfFanSlowed),
         Cost("cost_of_late", PlanCost.PerHourLate),
         Cost("cost_of_early", PlanCost.PerHourEarly),
-        Cost("cost_of_hours_in_haste", PlanCost.PerHourInHaste),
-        Cost("cost_of_heat_spared", PlanCost.PerKWhPerKgMadeTeaSpared),
     ];
 
     private static ModelConstant Of(string code, double value, string unit, CoefficientStatus status, string source) =>

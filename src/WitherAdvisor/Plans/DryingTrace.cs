@@ -75,6 +75,14 @@ internal sealed class DryingTrace
     /// <summary>Notes a turn.</summary>
     public void Turned(double hour) => turnHours.Add(hour);
 
+    /// <summary>The first hour with no more water than this, kg per kg dry matter; null where there is none.</summary>
+    public double? HourOfWater(double waterDryBasis)
+    {
+        int at = waters.FindIndex(water => water <= waterDryBasis);
+        return at <= 0 ? at < 0 ? null : hours[0]
+            : hours[at - 1] + (hours[at] - hours[at - 1]) * (waters[at - 1] - waterDryBasis) / (waters[at - 1] - waters[at]);
+    }
+
     /// <summary>Mean water in and on the leaf at an hour that was run through, kg per kg dry matter.</summary>
     public double WaterDryBasis(double hour)
     {

@@ -17,30 +17,32 @@ public sealed class SentencesTests
     private static readonly DateTimeOffset LoadedAt = new(2026, 7, 14, 10, 40, 0, TimeSpan.Zero);
     private static readonly WallClock Clock = new("Asia/Colombo");
 
+    private static readonly WitherPlan TwoTurns = new([], [], null, [2, 4], 6, 1, 7, 0, 0.02, 0.5, 0.5);
+
     [Fact]
     public void A_factor_can_be_read_aloud() => Assert.Equal(
         "Without the rain or dew on the leaf: 2.4 h shorter, plenum 1.2 °C cooler, 4 turns.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("without_surface_water", -2.4, -1.2, Turns: 4), 2, PersonUnits.Usual));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("without_surface_water", -2.4, -1.2, Turns: 4), TwoTurns, PersonUnits.Usual));
 
     [Fact]
     public void A_factor_in_fahrenheit_speaks_of_a_difference() => Assert.Equal(
         "At sea level: 0.9 h longer, plenum 1.8 °F warmer.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.9, 1, Turns: 2), 2, Imperial));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.9, 1, Turns: 2), TwoTurns, Imperial));
 
     [Fact]
     public void A_factor_that_changes_nothing_says_so() => Assert.Equal(
         "At sea level: just as long.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.01, 0.01, Turns: 2), 2, PersonUnits.Usual));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", 0.01, 0.01, Turns: 2), TwoTurns, PersonUnits.Usual));
 
     [Fact]
     public void A_factor_without_which_leaf_is_never_ready_says_so() => Assert.Equal(
         "At sea level: the leaf would not be ready in time.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", null, null, null), 2, PersonUnits.Usual));
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", null, null), TwoTurns, PersonUnits.Usual));
 
     [Fact]
     public void A_turn_that_is_no_longer_needed_is_told() => Assert.EndsWith(
         "no turn needed.",
-        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", -1, 0, Turns: 0), 2, PersonUnits.Usual),
+        FactorWording.Sentence(Wordbook.English, new FactorEffect("at_sea_level", -1, 0, Turns: 0), TwoTurns, PersonUnits.Usual),
         StringComparison.Ordinal);
 
     [Fact]

@@ -8,9 +8,10 @@ namespace WitherAdvisor.Plans.Search;
 /// later with every step on it, so a wanted hour is met by one place, and a little more leaf moves the place a little.
 /// </summary>
 /// <param name="style">What the site steers by.</param>
+/// <param name="wantedK">Hygrometric difference that it wants at its pace, K.</param>
 /// <param name="slowestFanShare">The least share that the fan is set to.</param>
 /// <param name="wet">Whether air meant for wet leaf may be held at first.</param>
-internal sealed class AirScale(WitherStyle style, double slowestFanShare, bool wet)
+internal sealed class AirScale(WitherStyle style, double wantedK, double slowestFanShare, bool wet)
 {
     public const double Harshest = 0;
     public const double Wanted = 1;
@@ -22,7 +23,6 @@ internal sealed class AirScale(WitherStyle style, double slowestFanShare, bool w
     public const double LeastRunShare = 0.25;
 
     private readonly double ceilingK = style.HygrometricDifferenceCeilingK;
-    private readonly double wantedK = Math.Min(style.WantedHygrometricDifferenceK, style.HygrometricDifferenceCeilingK);
     private readonly double boostK = wet ? Math.Max(style.WetLeafHygrometricDifferenceCeilingK - style.HygrometricDifferenceCeilingK, 0) : 0;
 
     public HeldAir At(double place) => place switch

@@ -51,7 +51,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
         return new(
             air, [], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
             Math.Max(trace.WaterDryBasis(Math.Max(ready - delay, start)) - problem.TargetDryBasis, 0), stop,
-            trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready, heat), Broken(toTarget, stop, latest));
+            trace.LargestSpreadWetBasis, heat, PlanCost.Of(problem, air, ready), Broken(toTarget, stop, latest));
     }
 
     /// <summary>How the bed dries under an air, turned at the hours of common practice: when it is turned hardly moves the hours, and those of the plan are found when its air is.</summary>
@@ -74,7 +74,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
             Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon, surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour)));
     }
 
-    /// <summary>When leaf may be called ready: at its target, or where that comes too late, near enough to it in time, or the least late.</summary>
+    /// <summary>When leaf may be called ready: at its target; where that comes too late, as soon after as it is near enough; in the worst case after some hours more.</summary>
     private double Ready(DryingTrace trace, double toTarget, double latest, double delay)
     {
         if (toTarget <= latest)
@@ -82,8 +82,8 @@ internal sealed class CandidateTrial(PlanProblem problem)
             return toTarget;
         }
 
-        bool nearInTime = HardLimits.IsNearTarget(problem, Moisture.WetBasis(trace.WaterDryBasis(Math.Max(latest - delay, 0))));
-        return nearInTime ? latest : Math.Min(toTarget, Math.Min(latest + MostHoursOver, problem.Ambient.LastHour));
+        double nearEnough = trace.HourOfWater(Moisture.DryBasis(HardLimits.WettestReadyWetBasis(problem.Style))) + delay ?? double.PositiveInfinity;
+        return Math.Max(latest, Math.Min(Math.Min(nearEnough, toTarget), Math.Min(latest + MostHoursOver, problem.Ambient.LastHour)));
     }
 
     private LimitNotice? Broken(double toTarget, double stop, double latest) =>

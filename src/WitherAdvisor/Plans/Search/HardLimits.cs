@@ -26,6 +26,9 @@ internal static class HardLimits
             ? Math.Max(style.WetLeafHygrometricDifferenceCeilingK, style.HygrometricDifferenceCeilingK)
             : style.HygrometricDifferenceCeilingK;
 
+    /// <summary>Moisture, wet basis, at which leaf that has no time left may be called ready.</summary>
+    public static double WettestReadyWetBasis(WitherStyle style) => style.TargetMoistureWetBasis + SearchedToleranceWetBasis;
+
     /// <summary>Whether a plan may stop at a moisture, as the search holds it.</summary>
     public static bool IsNearTarget(PlanProblem problem, double moistureWetBasis) =>
         Math.Abs(moistureWetBasis - problem.Style.TargetMoistureWetBasis) <= SearchedToleranceWetBasis;

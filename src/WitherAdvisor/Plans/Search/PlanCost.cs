@@ -1,5 +1,3 @@
-using WitherAdvisor.Sites;
-
 namespace WitherAdvisor.Plans.Search;
 
 /// <summary>What a plan may be told by from another where both keep the limits, in points; an hour late is one.</summary>
@@ -13,25 +11,18 @@ internal static class PlanCost
     public const double PerHourEarly = 0.25;
     public const double PerChangeUnderWay = 1;
 
-    /// <summary>An hour of wither, where a site is in haste.</summary>
-    public const double PerHourInHaste = 1;
-
-    /// <summary>A kWh of heat per kg of made tea, where a site spares fuel.</summary>
-    public const double PerKWhPerKgMadeTeaSpared = 8;
-
     /// <summary>A quarter of an hour after the wanted time is on time.</summary>
     private const double OnTimeHours = 0.25;
 
-    public static double Of(PlanProblem problem, HeldAir air, double readyHour, double heatKWhPerM2) =>
-        problem.ShareToGo * OfAir(problem.Style, air)
+    public static double Of(PlanProblem problem, HeldAir air, double readyHour) =>
+        problem.ShareToGo * OfAir(problem.WantedDifferenceK, air)
         + OfChange(problem, air)
-        + OfTime(problem.ReadyByHour, readyHour)
-        + OfPace(problem, readyHour, heatKWhPerM2);
+        + OfTime(problem.ReadyByHour, readyHour);
 
     /// <summary>What leaving the site's wanted air costs.</summary>
-    private static double OfAir(WitherStyle style, HeldAir air)
+    private static double OfAir(double wantedK, HeldAir air)
     {
-        double away = air.DifferenceK - style.WantedHygrometricDifferenceK;
+        double away = air.DifferenceK - wantedK;
         return PerSquaredKelvinFromWanted * away * away
             + PerKelvinOfSurfaceBoost * Math.Max(air.SurfaceDifferenceK - air.DifferenceK, 0)
             + PerShareOfFanSlowed * (1 - air.FanShare * air.RunShare);
@@ -47,11 +38,4 @@ internal static class PlanCost
     private static double OfTime(double? readyByHour, double readyHour) => readyByHour is { } readyBy
         ? PerHourLate * Math.Max(readyHour - readyBy - OnTimeHours, 0) + PerHourEarly * Math.Max(readyBy - readyHour - OnTimeHours, 0)
         : 0;
-
-    private static double OfPace(PlanProblem problem, double readyHour, double heatKWhPerM2) => problem.Style.Pace switch
-    {
-        WitherPace.Fast => PerHourInHaste * readyHour,
-        WitherPace.Sparing => PerKWhPerKgMadeTeaSpared * heatKWhPerM2 / problem.MadeTeaKgPerM2,
-        _ => 0,
-    };
 }

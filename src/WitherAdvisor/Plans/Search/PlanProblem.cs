@@ -26,6 +26,12 @@ internal sealed record PlanProblem(
     double LongestHours,
     double? ReadyByHour)
 {
+    /// <summary>Share of the wanted difference that a sparing site goes without (a starting value, no published source).</summary>
+    public const double SparedShare = 0.4;
+
+    /// <summary>Share of the way to the ceiling that a site in haste goes (a starting value, no published source).</summary>
+    public const double HastenedShare = 0.5;
+
     private const double MadeTeaMoistureWetBasis = 0.03;
 
     /// <summary>For leaf just loaded.</summary>
@@ -67,6 +73,21 @@ internal sealed record PlanProblem(
         { InHand: { } held } => IsInSurfaceStage ? held : held with { SurfaceDifferenceK = held.DifferenceK },
         _ => null,
     };
+
+    /// <summary>Hygrometric difference that the site wants at its pace, K: sparing takes some heat off, fast goes some way to the ceiling.</summary>
+    public double WantedDifferenceK
+    {
+        get
+        {
+            double wanted = Math.Min(Style.WantedHygrometricDifferenceK, Style.HygrometricDifferenceCeilingK);
+            return Style.Pace switch
+            {
+                WitherPace.Sparing => (1 - SparedShare) * wanted,
+                WitherPace.Fast => wanted + HastenedShare * (Style.HygrometricDifferenceCeilingK - wanted),
+                _ => wanted,
+            };
+        }
+    }
 
     /// <summary>Before this hour leaf is neither rolled nor wanted; a wish does not outdo its longest time.</summary>
     public double EarliestStop => Math.Max(Math.Max(ShortestHours, Start.Hour), Math.Min(ReadyByHour ?? double.NegativeInfinity, LongestHours));

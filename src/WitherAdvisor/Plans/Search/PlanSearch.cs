@@ -1,5 +1,3 @@
-using WitherAdvisor.Sites;
-
 namespace WitherAdvisor.Plans.Search;
 
 /// <summary>
@@ -27,7 +25,7 @@ internal sealed class PlanSearch
     {
         this.problem = problem;
         Trial = new(problem);
-        scale = new(problem.Style, SlowestFanShare(), problem.IsInSurfaceStage);
+        scale = new(problem.Style, problem.WantedDifferenceK, SlowestFanShare(), problem.IsInSurfaceStage);
         Best = Choose();
     }
 
@@ -59,7 +57,7 @@ internal sealed class PlanSearch
     {
         double latest = Math.Max(problem.LongestHours, problem.Start.Hour);
         double wanted = ToTarget(AirScale.Wanted);
-        if (!IsPulled(wanted) && wanted >= problem.EarliestStop && wanted <= latest)
+        if (!IsLate(wanted) && wanted >= problem.EarliestStop && wanted <= latest)
         {
             return Trial.Try(scale.At(AirScale.Wanted));
         }
@@ -76,7 +74,7 @@ internal sealed class PlanSearch
             ? AirScale.Harshest
             : Latest(place => ToTarget(place) < problem.EarliestStop, AirScale.Harshest, gentlest);
         double nearest = Math.Clamp(AirScale.Wanted, harshest, gentlest);
-        return Trial.Try(scale.At(IsPulled(ToTarget(nearest)) ? Cheapest(harshest, nearest, gentlest) : nearest));
+        return Trial.Try(scale.At(IsLate(ToTarget(nearest)) ? Cheapest(harshest, nearest) : nearest));
     }
 
     /// <summary>
@@ -101,8 +99,8 @@ internal sealed class PlanSearch
         return Latest(place => IsAsQuick(Trial.Try(scale.At(place))), AirScale.Harshest, AirScale.Unheated);
     }
 
-    /// <summary>Whether anything but the wanted air counts: a wish that it would miss, or the site's pace.</summary>
-    private bool IsPulled(double toTargetHour) => problem.Style.Pace != WitherPace.Balanced || toTargetHour > problem.ReadyByHour;
+    /// <summary>Whether a wish would be missed: harsher air is then weighed against the hours.</summary>
+    private bool IsLate(double toTargetHour) => toTargetHour > problem.ReadyByHour;
 
     private double ToTarget(double place) => Trial.Try(scale.At(place)).ToTargetHour;
 
@@ -122,12 +120,6 @@ internal sealed class PlanSearch
 
         return from;
     }
-
-    /// <summary>Harsher than the nearest place where hours count, gentler where fuel does.</summary>
-    private double Cheapest(double harshest, double nearest, double gentlest) =>
-        problem.Style.Pace == WitherPace.Sparing && ToTarget(nearest) <= (problem.ReadyByHour ?? double.PositiveInfinity)
-            ? Cheapest(nearest, gentlest)
-            : Cheapest(harshest, nearest);
 
     /// <summary>The cheapest place between two, by golden section: costs fall to one place and rise from it.</summary>
     private double Cheapest(double from, double to)

@@ -6,7 +6,7 @@ namespace WitherAdvisor.Tests.Plans.Search;
 
 public sealed class AirScaleTests
 {
-    private static readonly AirScale Scale = new(WitherStyle.Short, 0.5, wet: true);
+    private static readonly AirScale Scale = new(WitherStyle.Short, 7.2, 0.5, wet: true);
 
     [Theory]
     [InlineData(AirScale.Harshest, 10, 12, 1, 1)]

@@ -1,6 +1,5 @@
 using WitherAdvisor.Plans;
 using WitherAdvisor.Plans.Search;
-using WitherAdvisor.Sites;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Plans.Search;
@@ -13,9 +12,9 @@ public sealed class PlanCostTests
     [Fact]
     public void The_wanted_air_costs_nothing_and_leaving_it_costs_by_the_square()
     {
-        Assert.Equal(0, PlanCost.Of(Problem, Wanted, 10, 9));
-        Assert.Equal(4 * PlanCost.PerSquaredKelvinFromWanted, PlanCost.Of(Problem, new(9.2, 9.2), 10, 9), 1e-9);
-        Assert.Equal(PlanCost.PerShareOfFanSlowed * 0.7, PlanCost.Of(Problem, new(7.2, 7.2, 0.5, 0.6), 10, 9), 1e-9);
+        Assert.Equal(0, PlanCost.Of(Problem, Wanted, 10));
+        Assert.Equal(4 * PlanCost.PerSquaredKelvinFromWanted, PlanCost.Of(Problem, new(9.2, 9.2), 10), 1e-9);
+        Assert.Equal(PlanCost.PerShareOfFanSlowed * 0.7, PlanCost.Of(Problem, new(7.2, 7.2, 0.5, 0.6), 10), 1e-9);
     }
 
     [Theory]
@@ -24,15 +23,6 @@ public sealed class PlanCostTests
     [InlineData(12, 1.75 * PlanCost.PerHourEarly)]
     public void A_quarter_of_an_hour_either_way_is_on_time(double wish, double cost)
     {
-        Assert.Equal(cost, PlanCost.Of(Problem with { ReadyByHour = wish }, Wanted, 10, 9), 1e-9);
-    }
-
-    [Fact]
-    public void A_site_in_haste_counts_hours_and_one_that_spares_counts_heat()
-    {
-        PlanProblem Paced(WitherPace pace) => Problem with { Style = Problem.Style with { Pace = pace } };
-
-        Assert.Equal(10 * PlanCost.PerHourInHaste, PlanCost.Of(Paced(WitherPace.Fast), Wanted, 10, 9), 1e-9);
-        Assert.Equal(9 / Problem.MadeTeaKgPerM2 * PlanCost.PerKWhPerKgMadeTeaSpared, PlanCost.Of(Paced(WitherPace.Sparing), Wanted, 10, 9), 1e-9);
+        Assert.Equal(cost, PlanCost.Of(Problem with { ReadyByHour = wish }, Wanted, 10), 1e-9);
     }
 }
