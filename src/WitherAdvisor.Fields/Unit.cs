@@ -26,6 +26,7 @@ internal sealed record Unit(string Suffix, string Symbol, int Decimals)
             new("hpa", "hPa", 2),
             new("hours", "h", 2),
             new("hour", "h", 2),
+            new("minutes", "min", 0),
             new("m_per_s", "m/s", 3),
             new("mm_per_s", "mm/s", 4),
             new("kpa_m_per_s", "kPa·m/s", 2),

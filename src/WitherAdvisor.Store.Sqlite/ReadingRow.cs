@@ -18,13 +18,18 @@ internal sealed record ReadingRow(
     double? WindMPerS,
     double? StationPressurePa,
     double? ShortwaveWPerM2,
-    string? Instrument)
+    string? Instrument,
+    double? RainMinutes,
+    string? RainMinutesFrom,
+    long? WeatherCode,
+    double? VisibilityM)
 {
     public SourcedReading ToSourced() => new(
         new WeatherReading(
             DateTimeOffset.FromUnixTimeMilliseconds(TimeMs),
             DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2,
-            StoredWord.Read<PsychrometerKind>(Instrument)),
+            StoredWord.Read<PsychrometerKind>(Instrument),
+            RainMinutes, StoredWord.Read<RainMinutesOrigin>(RainMinutesFrom), (int?)WeatherCode, VisibilityM),
         StoredWord.Read<WeatherSource>(Source)!.Value,
         Feed.Length == 0 ? null : Feed,
         DateTimeOffset.FromUnixTimeMilliseconds(SavedAtMs));

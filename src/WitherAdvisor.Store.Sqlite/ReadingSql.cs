@@ -7,13 +7,13 @@ namespace WitherAdvisor.Store.Sqlite;
 internal static class ReadingSql
 {
     private const string ValueColumns =
-        "TimeMs, DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2, Instrument";
+        "TimeMs, DryBulbC, DewPointC, WetBulbC, RelativeHumidity, RainMm, WindMPerS, StationPressurePa, ShortwaveWPerM2, Instrument, RainMinutes, RainMinutesFrom, WeatherCode, VisibilityM";
 
     private const string Insert = $"""
         INSERT INTO WeatherReading (SiteId, Source, Feed, SavedAtMs, {ValueColumns})
         VALUES (
             @SiteId, @Source, @Feed, @SavedAtMs, @TimeMs,
-            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2, @Instrument)
+            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2, @Instrument, @RainMinutes, @RainMinutesFrom, @WeatherCode, @VisibilityM)
         ON CONFLICT (SiteId, TimeMs, Source, Feed)
         """;
 
@@ -29,10 +29,14 @@ internal static class ReadingSql
             WetBulbC = CASE WHEN @HasHumidity = 1 THEN @WetBulbC ELSE WetBulbC END,
             RelativeHumidity = CASE WHEN @HasHumidity = 1 THEN @RelativeHumidity ELSE RelativeHumidity END,
             Instrument = CASE WHEN @HasHumidity = 1 THEN @Instrument ELSE Instrument END,
+            RainMinutes = CASE WHEN @RainMm IS NULL THEN RainMinutes ELSE @RainMinutes END,
+            RainMinutesFrom = CASE WHEN @RainMm IS NULL THEN RainMinutesFrom ELSE @RainMinutesFrom END,
             RainMm = COALESCE(@RainMm, RainMm),
             WindMPerS = COALESCE(@WindMPerS, WindMPerS),
             StationPressurePa = COALESCE(@StationPressurePa, StationPressurePa),
             ShortwaveWPerM2 = COALESCE(@ShortwaveWPerM2, ShortwaveWPerM2),
+            WeatherCode = COALESCE(@WeatherCode, WeatherCode),
+            VisibilityM = COALESCE(@VisibilityM, VisibilityM),
             SavedAtMs = @SavedAtMs
         WHERE SiteId = @SiteId AND TimeMs = @TimeMs AND Source = @Source AND Feed = @Feed
         """;
@@ -49,6 +53,10 @@ internal static class ReadingSql
             StationPressurePa = excluded.StationPressurePa,
             ShortwaveWPerM2 = excluded.ShortwaveWPerM2,
             Instrument = excluded.Instrument,
+            RainMinutes = excluded.RainMinutes,
+            RainMinutesFrom = excluded.RainMinutesFrom,
+            WeatherCode = excluded.WeatherCode,
+            VisibilityM = excluded.VisibilityM,
             SavedAtMs = excluded.SavedAtMs
         WHERE excluded.SavedAtMs >= SavedAtMs
         """;
@@ -74,6 +82,10 @@ internal static class ReadingSql
         reading.StationPressurePa,
         reading.ShortwaveWPerM2,
         Instrument = StoredWord.Of(reading.Instrument),
+        reading.RainMinutes,
+        RainMinutesFrom = StoredWord.Of(reading.RainMinutesFrom),
+        reading.WeatherCode,
+        reading.VisibilityM,
         HasHumidity = reading.HasHumidity ? 1 : 0,
         SavedAtMs = savedAt.ToUnixTimeMilliseconds(),
     };

@@ -23,7 +23,7 @@ internal static class InventedFiles
     }
 
     public static IReadOnlyList<ReadingRequest> Readings(string file) =>
-        CsvReadings.Read(Bytes(file), KeptRows.AllOrNone).Value?.Good ?? throw new InvalidDataException($"{file} of the invented estate cannot be read.");
+        CsvReadings.Read(Bytes(file), KeptRows.AllOrNone, latest: null).Value?.Good ?? throw new InvalidDataException($"{file} of the invented estate cannot be read.");
 
     private static byte[] Bytes(string file)
     {

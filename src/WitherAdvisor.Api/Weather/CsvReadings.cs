@@ -17,14 +17,15 @@ internal static class CsvReadings
     private static readonly CsvConfiguration Plain = new(CultureInfo.InvariantCulture) { BadDataFound = null };
 
     /// <summary>The whole table, or why there is none to keep anything of.</summary>
-    public static Refusable<CsvTable> Read(byte[] utf8, KeptRows keep)
+    /// <param name="latest">Last time that a reading may bear; null where any may.</param>
+    public static Refusable<CsvTable> Read(byte[] utf8, KeptRows keep, DateTimeOffset? latest)
     {
         using MemoryStream stream = new(utf8);
         using StreamReader text = new(stream, new UTF8Encoding(false, throwOnInvalidBytes: true));
         using CsvParser parser = new(text, Plain);
         try
         {
-            return Read(parser, keep);
+            return Read(parser, keep, latest);
         }
         catch (DecoderFallbackException)
         {
@@ -32,7 +33,7 @@ internal static class CsvReadings
         }
     }
 
-    private static Refusable<CsvTable> Read(CsvParser parser, KeptRows keep)
+    private static Refusable<CsvTable> Read(CsvParser parser, KeptRows keep, DateTimeOffset? latest)
     {
         string[] header = parser.Read() ? [.. parser.Record!.Select(name => name.Trim())] : [];
         List<FieldError> wrong = [.. CsvHeader.Check(header)];
@@ -41,7 +42,7 @@ internal static class CsvReadings
             return new(null, Problem.InvalidInput(wrong));
         }
 
-        CsvRows rows = new(header);
+        CsvRows rows = new(header, latest);
         while (rows.Count <= Shapes.LongestBody && parser.Read())
         {
             rows.Add(parser.RawRow, parser.Record!);

@@ -5,7 +5,7 @@ using WitherAdvisor.Fields.Json;
 namespace WitherAdvisor.Api.Weather;
 
 /// <summary>The rows of readings as CSV: the good ones, and all that is wrong with the others by line and column.</summary>
-internal sealed class CsvRows(string[] header)
+internal sealed class CsvRows(string[] header, DateTimeOffset? latest)
 {
     private readonly List<ReadingRequest> good = [];
     private readonly List<RefusedRowResponse> refused = [];
@@ -48,6 +48,7 @@ internal sealed class CsvRows(string[] header)
 
         ReadingRequest reading = row.Deserialize<ReadingRequest>(JsonRules.Request)!;
         wrong.AddRange(reading.CrossCheck());
+        wrong.AddRange(ObservedTimes.Check(CsvHeader.Time, reading.Time, latest) is { } ahead ? [ahead] : []);
         if (wrong.Count == 0 && lineOfTime.TryAdd(reading.Time, line))
         {
             good.Add(reading);

@@ -17,7 +17,11 @@ internal static class ReadingMapping
         input.WindMPerS,
         input.StationPressureHpa * Pressure.PascalPerHectopascal,
         input.ShortwaveWPerM2,
-        input.Instrument);
+        input.Instrument,
+        input.RainMinutes,
+        input.RainMinutesFrom,
+        input.WeatherCode,
+        input.VisibilityM);
 
     public static ReadingRequest ToRequest(WeatherReading reading) => new()
     {
@@ -28,6 +32,10 @@ internal static class ReadingMapping
         Instrument = reading.Instrument,
         RelativeHumidityPercent = Percent.Of(reading.RelativeHumidity),
         RainMm = reading.RainMm,
+        RainMinutes = reading.RainMinutes,
+        RainMinutesFrom = reading.RainMinutesFrom,
+        WeatherCode = reading.WeatherCode,
+        VisibilityM = reading.VisibilityM,
         WindMPerS = reading.WindMPerS,
         StationPressureHpa = reading.StationPressurePa / Pressure.PascalPerHectopascal,
         ShortwaveWPerM2 = reading.ShortwaveWPerM2,

@@ -11,8 +11,11 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
     : Refusable<CsvTable>(readings, refusal), IBindableFromHttpContext<ReadingsBody>, IEndpointParameterMetadataProvider
 {
     private const string KeepName = "keep";
+    private const string KindName = "kind";
 
     private static readonly string GoodRows = JsonNamingPolicy.SnakeCaseLower.ConvertName(nameof(KeptRows.GoodRows));
+
+    private static readonly string Observed = JsonNamingPolicy.SnakeCaseLower.ConvertName(nameof(WeatherKind.Observed));
 
     public static async ValueTask<ReadingsBody?> BindAsync(HttpContext context, ParameterInfo parameter)
     {
@@ -28,14 +31,15 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
         }
 
         KeptRows keep = context.Request.Query[KeepName] == GoodRows ? KeptRows.GoodRows : KeptRows.AllOrNone;
-        Refusable<CsvTable> read = MediaTypeDoor.IsCsv(context.Request) ? CsvReadings.Read(bytes.Value, keep) : OfJson(bytes.Value, keep);
+        DateTimeOffset? latest = context.Request.Query[KindName] == Observed ? ObservedTimes.Latest(context.RequestServices.GetRequiredService<TimeProvider>()) : null;
+        Refusable<CsvTable> read = MediaTypeDoor.IsCsv(context.Request) ? CsvReadings.Read(bytes.Value, keep, latest) : OfJson(bytes.Value, keep, latest);
         return read.Refusal is null ? new(read.Value, null) : new(null, read.Refusal);
     }
 
     public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder) =>
         builder.Metadata.Add(new AcceptsMetadata([MediaTypeDoor.Json, MediaTypeDoor.Csv], typeof(IReadOnlyList<ReadingRequest>)));
 
-    private static Refusable<CsvTable> OfJson(byte[] utf8, KeptRows keep)
+    private static Refusable<CsvTable> OfJson(byte[] utf8, KeptRows keep, DateTimeOffset? latest)
     {
         if (keep == KeptRows.GoodRows)
         {
@@ -48,7 +52,11 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
             return new(null, refusal);
         }
 
-        List<FieldError> repeated = [.. RepeatedTimes.In(read.Value, "")];
-        return repeated.Count > 0 ? new(null, Problem.InvalidInput(repeated)) : new(new(read.Value, []), null);
+        List<FieldError> wrong =
+        [
+            .. RepeatedTimes.In(read.Value, ""),
+            .. read.Value.Select((reading, at) => ObservedTimes.Check(FieldPath.Join(FieldPath.Item("", at), "time"), reading.Time, latest)).OfType<FieldError>(),
+        ];
+        return wrong.Count > 0 ? new(null, Problem.InvalidInput(wrong)) : new(new(read.Value, []), null);
     }
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WitherAdvisor.Api.Http;
+using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Kept.Sites;
 using WitherAdvisor.Loft.Kept.Weather;
 using WitherAdvisor.Loft.Sites;
@@ -54,8 +55,14 @@ internal static class WeatherEndpoints
     /// <summary>Keeps rain read off a gauge over periods of time: all of it or, where one entry has an error, none.</summary>
     private static async Task<Results<Ok<SavedRainTotalsResponse>, ProblemResult>> PostRainTotals(
         string site, Body<IReadOnlyList<RainTotalRequest>> body,
-        WeatherEntry keeping, CancellationToken cancel)
+        WeatherEntry keeping, TimeProvider clock, CancellationToken cancel)
     {
+        List<FieldError> ahead = [.. body.Value.Select((total, at) => ObservedTimes.Check(FieldPath.Join(FieldPath.Item("", at), "to"), total.To, ObservedTimes.Latest(clock))).OfType<FieldError>()];
+        if (ahead.Count > 0)
+        {
+            return Problem.InvalidInput(ahead);
+        }
+
         List<RainTotal> totals = [.. body.Value.Select(total => total.ToDomain())];
         return await keeping.Keep(site, totals, cancel)
             ? TypedResults.Ok(new SavedRainTotalsResponse { Received = totals.Count })

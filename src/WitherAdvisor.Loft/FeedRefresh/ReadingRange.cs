@@ -23,10 +23,12 @@ public sealed record ReadingRange(
     [
         new("dew_point_c", "°C", -60, 50, reading => reading.DewPointC, reading => reading with { DewPointC = null }),
         new("dry_bulb_c", "°C", -40, 60, reading => reading.DryBulbC, reading => reading with { DryBulbC = null }),
+        new("rain_minutes", "min", 1, 1440, reading => reading.RainMinutes, reading => reading with { RainMinutes = null }),
         new("rain_mm", "mm", 0, 300, reading => reading.RainMm, reading => reading with { RainMm = null }),
         new("relative_humidity_percent", "%", 1, 100, PercentHumidity, reading => reading with { RelativeHumidity = null }),
         new("shortwave_w_per_m2", "W/m²", 0, 1500, reading => reading.ShortwaveWPerM2, reading => reading with { ShortwaveWPerM2 = null }),
         new("station_pressure_hpa", "hPa", 500, 1100, reading => reading.StationPressurePa / PascalPerHectopascal, reading => reading with { StationPressurePa = null }),
+        new("visibility_m", "m", 0, 100000, reading => reading.VisibilityM, reading => reading with { VisibilityM = null }),
         new("wet_bulb_c", "°C", -40, 50, reading => reading.WetBulbC, reading => reading with { WetBulbC = null }),
         new("wind_m_per_s", "m/s", 0, 75, reading => reading.WindMPerS, reading => reading with { WindMPerS = null }),
     ];

@@ -20,6 +20,10 @@ public static class EquationWording
         "soil_stress" => "Drought stress of the bush from its soil water",
         "tissue_moisture" => "Water in the leaf, wet basis",
         "canopy_store" => "Water on the leaf of the bush, mm per leaf area",
+        "fog_deposit" => "What fog lays on leaf, mm by the hour",
+        "rain_of_steps" => "Of how long a time a reading's rain is",
+        "radiation_from_temperature" => "Radiation of a day where nobody measured it",
+        "demand_error" => "Standard deviation of evapotranspiration where parts of the weather are guessed, as a share",
         "moved_forecast" => "The air of the coming hours, dry bulb and dew point alike, °C",
         "surface_water" => "Water on plucked leaf, kg/kg",
         "deficit" => "What the air in a layer can take up, Pa",
@@ -46,6 +50,7 @@ public static class EquationWording
     private static string Rule(string code) => code switch
     {
         "choice" => "the site's wanted air where it is ready in time; gentler (less heat, then a slower fan, then a fan that stands part of the time) where it would be ready too soon, by just as much; harsher where it would be late, as far as the costs below pay for it",
+        "rain_of_steps" => "as the reading says; else the step of a regular row of readings, up to 6 h; else the hour before",
         "cases" => "mirrored draws of a lattice, bent to normal",
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No words for this rule."),
     };

@@ -14,6 +14,10 @@ public static class UnknownWording
         "uneven_spread" => "Uneven spreading, balled leaf and air leaking past the bed or through thin spots: the bed is assumed to be the same from end to end.",
         "mixed_lots" => "Mixed lots: the model treats a trough as one kind of leaf. Two fields or two pluckings on it wither to two moistures.",
         "real_lofts" => "Any real loft. The fitted coefficients were set to match published and common practice; the model has not yet been checked against any factory's outcomes.",
+        "sunlight" => "Sunlight that nobody measured: it is worked out from each day's range of temperature, half-way between a place inland and one by the coast, with diffuse light alone in hours of rain. Clouds that leave the range as it is are not seen.",
+        "soil_start" => "The water in the soil when the history begins: three guesses, wet, middling and dry, that forget themselves in two or three months. Until then K_s leans on them.",
+        "clamps" => "What lies beyond the ends: moisture in the leaf is held within 72 and 83 %, water on it within 0.35 kg/kg, dew within 0.3 mm a night, the longwave term within what is published. Leaf that is truly beyond is taken for the end.",
+        "fog" => "How much water fog lays on leaf: a rate from memory, right to a factor of two, where a weather code, a short view or air at saturation tells of fog. Fog that drips from shade trees is not reckoned.",
         _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No words for this unknown."),
     };
 }

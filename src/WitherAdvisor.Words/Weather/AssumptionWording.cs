@@ -23,6 +23,8 @@ public static class AssumptionWording
         Assumption.RainHoursUnknown { LaidByFeed: true } rain =>
             words.Say("assumption.rain_hours_unknown.laid", ("hours", $"{rain.StatedHours:0.#}")),
         Assumption.RainHoursUnknown rain => words.Say("assumption.rain_hours_unknown.spread", ("hours", $"{rain.StatedHours:0.#}")),
+        Assumption.RainStepsBySpacing steps => words.Say("assumption.rain_steps_by_spacing", ("readings", steps.Readings), ("minutes", $"{steps.Minutes:0}")),
+        Assumption.FogByHumidity fog => words.Say("assumption.fog_by_humidity", ("hours", fog.Hours)),
         Assumption.AirUnknown air => words.Say("assumption.air_unknown", ("hours", air.UnknownHours)),
         Assumption.AirInterpolated air =>
             words.Say("assumption.air_interpolated", ("hours", air.DrawnHours), ("gap", $"{air.LongestGapHours:0}")),
@@ -38,7 +40,7 @@ public static class AssumptionWording
             "assumption.air_not_forecast",
             ("unknown", air.UnknownHours), ("hours", air.Hours), ("what_was_done", string.Join("; ", Done(words, air)))),
         Assumption.SaidThen then => Tell(words, then).Text,
-        _ => throw new ArgumentOutOfRangeException(nameof(assumption), assumption, "No words for this assumption."),
+        _ => DoubtWording.Sentence(words, assumption),
     };
 
     private static string Stress(double? waterStress, double? standardDeviation) => $"{waterStress:0.00} ± {standardDeviation:0.00}";

@@ -31,7 +31,7 @@ public static class Advisor
     {
         PlanProblem problem = trial.Problem;
         Candidate chosen = plan.AsWritten;
-        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, problem.Coefficients.Spreads, basis.Ahead.IsComplete);
+        UncertainSpreads spreads = UncertainSpreads.Of(basis.Leaf, problem.Coefficients.SpreadsInAdvice(), basis.Ahead.IsComplete);
         Ensemble ensemble = Ensemble.Run(new(trial, chosen, spreads), plan.Plan.StopHour);
         (IReadOnlyList<FactorEffect> effects, int simulatedForEffects) = Effects.Of(problem, chosen, DroughtChange(basis.Leaf));
         IReadOnlyList<LimitNotice> broken = BrokenLimits.Of(problem, plan);

@@ -4,6 +4,7 @@ using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Plans.Search;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Screening;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
 
@@ -26,14 +27,15 @@ internal sealed record PlanBasis(
     public static PlanBasis Of(AdviceRequest request)
     {
         Batch batch = request.Batch;
-        IReadOnlyList<WeatherReading> unread = GapFilling.Of(request.Readings, request.RainTotals, request.Forecast);
+        var weather = ScreenedWeather.Of(request.Site, request.Readings);
+        IReadOnlyList<WeatherReading> unread = GapFilling.Of(weather.Readings, request.RainTotals, request.Forecast);
         IReadOnlyList<WeatherReading> standIns = [.. unread.Where(reading => reading.Time <= batch.LoadedAt)];
-        BiasCorrectedForecast moved = BiasCorrectedForecast.Of(request.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
-        LeafEstimate leaf = EstimateLeaf(request, standIns);
+        BiasCorrectedForecast moved = BiasCorrectedForecast.Of(weather.Readings, request.Forecast, unread, batch.LoadedAt, request.Site.PressurePa);
+        LeafEstimate leaf = EstimateLeaf(request, weather, standIns);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, request.Readings, moved, Math.Max(longest, LeastHoursAhead) + HoursBeyond);
+        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, weather.Readings, moved, Math.Max(longest, LeastHoursAhead) + HoursBeyond);
         return new(
-            leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(request.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
+            leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(weather.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions], longest);
     }
 
     /// <summary>The problem to search a plan for, in a night that is known.</summary>
@@ -68,11 +70,11 @@ internal sealed record PlanBasis(
             source.Spans is null ? null : [.. source.Spans.Select(span => ((span.From - loaded).TotalHours, (span.To - loaded).TotalHours))]);
     }
 
-    private static LeafEstimate EstimateLeaf(AdviceRequest request, IReadOnlyList<WeatherReading> standIns)
+    private static LeafEstimate EstimateLeaf(AdviceRequest request, ScreenedWeather weather, IReadOnlyList<WeatherReading> standIns)
     {
         Batch batch = request.Batch;
         return LeafWithGapsFilled.Estimate(
-            request.Site, request.Readings, standIns, request.RainTotals,
+            request.Site, weather, standIns, request.RainTotals,
             new(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.Label.Standard,
                 batch.MeasuredSurfaceWaterKgPerKg, batch.SurfaceFeel, batch.MeasuredMoistureWetBasis),
             request.Coefficients);

@@ -6,6 +6,9 @@ namespace WitherAdvisor.Coefficients;
 /// </summary>
 public sealed record CoefficientSpreads
 {
+    /// <summary>Of g_0 in advice by the defaults: a loft without outcomes knows no more of its own (from memory).</summary>
+    public const double CuticularConductanceUntaught = 0.40;
+
     /// <summary>Of g_0; it stands for the leaf area too, which works with it.</summary>
     public double CuticularConductance { get; init; } = 0.15;
 

@@ -6,8 +6,11 @@ namespace WitherAdvisor.Coefficients;
 /// <remarks>Units, ranges, status and sources stand in <c>CoefficientCatalogue</c>.</remarks>
 public sealed record WitherCoefficients
 {
+    /// <summary>Name of the set that no outcome has taught.</summary>
+    public const string DefaultSetName = "defaults-1";
+
     /// <summary>The set's name; every advice names the set that made it.</summary>
-    public string SetName { get; init; } = "defaults-1";
+    public string SetName { get; init; } = DefaultSetName;
 
     /// <summary>A: one-sided leaf area, m² per kg of dry matter.</summary>
     public double SpecificLeafAreaM2PerKgDry { get; init; } = 20;
@@ -47,6 +50,11 @@ public sealed record WitherCoefficients
 
     /// <summary>How far the truth may lie from this set.</summary>
     public CoefficientSpreads Spreads { get; init; } = new();
+
+    /// <summary>How far the truth may lie from this set where an advice is made of it: a set of its own outcomes knows better than the defaults.</summary>
+    public CoefficientSpreads SpreadsInAdvice() => SetName == DefaultSetName
+        ? Spreads with { CuticularConductance = Math.Max(Spreads.CuticularConductance, CoefficientSpreads.CuticularConductanceUntaught) }
+        : Spreads;
 
     /// <summary>A trough as it truly blows, by what the site's outcomes taught.</summary>
     public Trough AsItBlows(Trough trough) =>

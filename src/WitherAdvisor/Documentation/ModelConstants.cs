@@ -6,6 +6,7 @@ public static class ModelConstants
     public static IReadOnlyList<ModelConstant> All { get; } =
     [
         .. WeatherConstants.All,
+        .. ScreeningConstants.All,
         .. SpellConstants.All,
         .. PlanConstants.All,
         .. UncertaintyConstants.All,

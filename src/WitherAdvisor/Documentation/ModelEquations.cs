@@ -1,4 +1,5 @@
 using WitherAdvisor.Air;
+using WitherAdvisor.Canopy;
 using WitherAdvisor.LeafAtLoading;
 
 namespace WitherAdvisor.Documentation;
@@ -32,7 +33,14 @@ public static class ModelEquations
         new("tissue_moisture", ModelTopic.Weather,
             $"m = m_dry + Δm (K_s − k)/(1 − k) + shift of the leaf standard − loss on the way, k = {TissueMoistureAtLoading.StressOfDrought}", "Common practice, no published source: straight between a drought and rains"),
         new("canopy_store", ModelTopic.Weather,
-            "dC/dt = share of rain + dew − share of E_p (C/C_max)^(2/3), 0 ≤ C ≤ C_max", "Interception store of the kind of Rutter et al. 1971, wet part after Deardorff 1978"),
+            "dC/dt = share of rain (1 − C/C_max) + dew + fog − share of E_p (C/C_max)^(2/3), 0 ≤ C ≤ C_max; no drying in fog", "Interception store of the kind of Rutter et al. 1971, wet part after Deardorff 1978, filling after Merriam 1960 and Aston 1979, J. Hydrol. 42"),
+        new("fog_deposit", ModelTopic.Weather,
+            $"fog = {FogDeposit.UsualMmPerH} mm/h · u/{FogDeposit.UsualWindMPerS} m/s, {FogDeposit.LeastMmPerH} to {FogDeposit.MostMmPerH} mm/h", "Deposition velocity ½ u*²/u times liquid water of fog (Lovett 1984; Beswick et al. 1991); sizes from memory; no drying at saturation as leaf-wetness rules have it (Sentelhas et al. 2008)"),
+        new("rain_of_steps", ModelTopic.Weather, null, "Common practice, no published source"),
+        new("radiation_from_temperature", ModelTopic.Weather,
+            "R_s = k (T_max − T_min)^½ R_a, at most a clear sky's", $"{Fao56}, eq. 50 (Hargreaves)"),
+        new("demand_error", ModelTopic.Weather,
+            "σ² = σ_eq² + Σ (share missing · σ_part)² (b + (1 − b)/days)", "Errors of parts added as independent; b the share that lasts (from memory)"),
         new("moved_forecast", ModelTopic.Weather,
             "T(t) = T_forecast(t) + Δ 2^(−t/τ), Δ what the air read last differs by beyond agreement", "Rapid adjustment by the correlation of errors: Schuhen, Thorarinsdottir and Lenkoski 2019 (arXiv 1910.05101); this form and its times from memory"),
         new("surface_water", ModelTopic.Weather, $"S = r · {CarriedWater.LeafAreaM2PerKg} m²/kg · C − loss on the way", "From memory; r is fitted"),

@@ -14,10 +14,12 @@ internal static class UncertaintyConstants
     public static IReadOnlyList<ModelConstant> All { get; } =
     [
         Of("cases", Ensemble.Members, "", CoefficientStatus.Definition, "A lattice of 7 by 7 points without its middle"),
+        Remembered("cuticular_conductance_untaught", CoefficientSpreads.CuticularConductanceUntaught, "1"),
         Remembered("held_air", UncertainSpreads.HeldAirK, "K"),
         Remembered("forecast_night", UncertainSpreads.ForecastAirK, "K"),
         Remembered("unknown_night", UncertainSpreads.UnknownAirK, "K"),
         Remembered("weighed_surface_water", SurfaceWaterAtLoading.WeighedError, "kg/kg"),
+        Remembered("surface_water_beyond_leaf", SurfaceWaterAtLoading.BeyondLeafError, "kg/kg"),
         Remembered("unknown_surface_water", SurfaceWaterAtLoading.AssumedError, "kg/kg"),
         Remembered("least_surface_water", CarriedWater.LeastError, "kg/kg"),
         Remembered("oven_moisture", TissueMoistureAtLoading.OvenError, ModelConstant.MoisturePoints),

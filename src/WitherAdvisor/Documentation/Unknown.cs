@@ -15,6 +15,10 @@ public sealed record Unknown(string Code)
         new("respiration"),
         new("uneven_spread"),
         new("mixed_lots"),
+        new("sunlight"),
+        new("soil_start"),
+        new("clamps"),
+        new("fog"),
         new("real_lofts"),
     ];
 }

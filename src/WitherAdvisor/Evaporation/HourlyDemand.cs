@@ -17,7 +17,6 @@ internal sealed class HourlyDemand
 
     /// <summary>Taken where no reading of the air is known at all (assumed: the mild humid air that tea wants).</summary>
     private const double UsualDryBulbC = 20;
-    private const double UsualHumidityRatio = 0.012;
 
     private static readonly double TenToTwoMetres = FaoAir.WindAtTwoMetres(1, 10);
 
@@ -45,7 +44,7 @@ internal sealed class HourlyDemand
     public static HourlyDemand Of(HourlySeries series, Site site)
     {
         double[] dryBulbC = ClockHourFill.Of(series.DryBulbC, UsualDryBulbC);
-        double[] humidityRatio = ClockHourFill.Of(series.HumidityRatio, UsualHumidityRatio);
+        double[] humidityRatio = HumidityFill.Of(series, dryBulbC, site.PressurePa);
         double[] windMPerS = ClockHourFill.Of(series.WindMPerS, UsualWindAtTwoMetresMPerS / TenToTwoMetres);
         HourlySun sun = HourlySun.Of(series, site, dryBulbC);
         double pressureKPa = site.PressurePa / PaPerKPa;

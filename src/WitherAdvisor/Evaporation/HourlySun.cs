@@ -103,6 +103,6 @@ internal sealed class HourlySun
 
         double rangeK = known >= LeastHoursForRange ? highest - lowest : UsualRangeK;
         return NetRadiation.Clearness(
-            Sunlight.FromTemperatureRange(1, rangeK, site.ElevationM), Sunlight.ClearSky(1, site.ElevationM));
+            Sunlight.FromTemperatureRange(1, rangeK, site.ElevationM, Sunlight.UnknownPerRootK), Sunlight.ClearSky(1, site.ElevationM));
     }
 }

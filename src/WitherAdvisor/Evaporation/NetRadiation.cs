@@ -8,6 +8,9 @@ public static class NetRadiation
     private const double StefanBoltzmannMJPerK4M2Day = 4.903e-9;
     private const double FaoKelvinAtZeroC = 273.16;
 
+    /// <summary>Least R_s/R_so.</summary>
+    public const double LeastClearness = 0.3;
+
     /// <summary>R_ns: net shortwave (eq. 38).</summary>
     public static double Shortwave(double sunlight) => (1 - Albedo) * sunlight;
 
@@ -15,7 +18,7 @@ public static class NetRadiation
     /// R_s/R_so held within 0.3 to 1: below, the cloud term would turn round and dark wet days would miss by up to
     /// 0.36 mm.
     /// </summary>
-    public static double Clearness(double sunlight, double clearSky) => Math.Clamp(sunlight / clearSky, 0.3, 1);
+    public static double Clearness(double sunlight, double clearSky) => Math.Clamp(sunlight / clearSky, LeastClearness, 1);
 
     /// <summary>R_nl: net longwave given off in a day, from its extremes in °C, vapour pressure in kPa and clearness (eq. 39).</summary>
     public static double LongwaveOfDay(double highestC, double lowestC, double vapourKPa, double clearness) =>

@@ -1,4 +1,6 @@
+using WitherAdvisor.Evaporation;
 using WitherAdvisor.Readings.Hourly;
+using WitherAdvisor.Spells;
 
 namespace WitherAdvisor.LeafAtLoading;
 
@@ -11,6 +13,8 @@ namespace WitherAdvisor.LeafAtLoading;
 /// <param name="DrawnAirIn72H">Hours whose temperature or humidity is drawn straight between readings, of the last 72.</param>
 /// <param name="UnknownWindIn72H">Hours without wind, of the last 72.</param>
 /// <param name="UnmeasuredSunIn72H">Hours without measured radiation, of the last 72.</param>
+/// <param name="EvaporationError">Standard deviation of what the air of the last 72 h asked, relative.</param>
+/// <param name="IsDry">Hardly any rain in ten days: wind then does more of the drying.</param>
 /// <remarks>
 /// The rules of gaps, all of them. A hole is never dry weather.
 /// Air and wind are drawn straight across gaps of up to 3 h (<see cref="InstantValues"/>) and said to be
@@ -31,34 +35,22 @@ internal sealed record HistoryGaps(
     int UnknownAirIn72H,
     int DrawnAirIn72H,
     int UnknownWindIn72H,
-    int UnmeasuredSunIn72H)
+    int UnmeasuredSunIn72H,
+    double EvaporationError,
+    bool IsDry)
 {
     public const int ShortStretchH = 72;
     private const int HoursInDay = 24;
 
-    /// <summary>Relative standard deviations of evaporation: of the equation itself, and where a term is guessed (from memory).</summary>
-    private const double EquationError = 0.10;
-    private const double GuessedSunError = 0.15;
-    private const double GuessedWindError = 0.15;
-    private const double GuessedAirError = 0.30;
+    private const int LongStretchH = 240;
+
+    private static readonly double DryBelowMm = new SpellThresholds().DryRainIn10DaysBelowMm;
 
     /// <summary>Enough of the last day is known to say what stood on the leaf.</summary>
     public bool TellsOfLeaf => RainKnownIn24H >= HoursInDay / 2 && UnknownAirIn72H < ShortStretchH;
 
     /// <summary>Enough rain is known to say more of the soil than a guess.</summary>
     public bool TellsOfSoil => RainKnownH >= ShortStretchH;
-
-    /// <summary>Standard deviation of evaporation, relative.</summary>
-    public double EvaporationError
-    {
-        get
-        {
-            double sun = GuessedSunError * UnmeasuredSunIn72H / ShortStretchH;
-            double wind = GuessedWindError * UnknownWindIn72H / ShortStretchH;
-            double air = GuessedAirError * UnknownAirIn72H / ShortStretchH;
-            return Math.Sqrt(EquationError * EquationError + sun * sun + wind * wind + air * air);
-        }
-    }
 
     /// <summary>Of a whole series.</summary>
     public static HistoryGaps Of(HourlySeries series) => UpTo(series, series.Grid.Hours);
@@ -92,6 +84,8 @@ internal sealed record HistoryGaps(
             sun += series.ShortwaveWPerM2(hour) is null ? 1 : 0;
         }
 
-        return new(known, unknownIn72, statedIn72, knownIn24, air, drawn, wind, sun);
+        bool isDry = RainSum.UpTo(series.Rain, last, LongStretchH).IsBelow(DryBelowMm);
+        double error = DemandError.Of(MissingShares.Of(series, Math.Max(last - ShortStretchH, 0), last), isDry);
+        return new(known, unknownIn72, statedIn72, knownIn24, air, drawn, wind, sun, error, isDry);
     }
 }

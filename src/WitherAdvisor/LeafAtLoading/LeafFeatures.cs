@@ -17,6 +17,7 @@ namespace WitherAdvisor.LeafAtLoading;
 /// <param name="SoilIsKnown">Whether K_s rests on rain that somebody knew.</param>
 /// <param name="HoursFromField">Mean hours between plucking and loading.</param>
 /// <param name="Standard">Standard of plucking; null where nobody said.</param>
+/// <param name="FogMm">As <paramref name="DewMm"/>, from fog and drizzle, mm.</param>
 public sealed record LeafFeatures(
     double RainMm,
     double DewMm,
@@ -27,7 +28,8 @@ public sealed record LeafFeatures(
     double WaterStressStandardDeviation,
     bool SoilIsKnown,
     double HoursFromField,
-    LeafStandard? Standard)
+    LeafStandard? Standard,
+    double FogMm = 0)
 {
     /// <summary>Water on the leaf at loading, kg per kg of leaf without it, by the weather alone.</summary>
     public Estimate SurfaceWaterKgPerKg(WitherCoefficients coefficients) =>

@@ -1,6 +1,7 @@
 using WitherAdvisor.Coefficients;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Readings;
+using WitherAdvisor.Screening;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
 
@@ -26,7 +27,7 @@ public static class LeafFromWeather
         Estimate surface = SurfaceWaterAtLoading.Of(leaf, weather.Features, coefficients);
         Estimate tissue = TissueMoistureAtLoading.Of(leaf, weather.Features, surface, coefficients);
         Spell spell = SpellOf(weather, coefficients, thresholds);
-        return new(surface, tissue, spell, MissingWeather.Of(weather.History.Series, weather.Gaps, spell));
+        return new(surface, tissue, spell, [.. Doubted(leaf), .. MissingWeather.Of(weather.History.Series, weather.Gaps, weather.Canopy, spell)]);
     }
 
     /// <summary>The same before any coefficient that is learned.</summary>
@@ -37,7 +38,7 @@ public static class LeafFromWeather
         IReadOnlyList<RainTotal> rainTotals,
         PluckedLeaf leaf,
         double canopyCapacityMm) =>
-        LeafWeather.Of(site, readings, rainTotals, leaf, canopyCapacityMm).Features;
+        LeafWeather.Of(site, ScreenedWeather.Of(site, readings).Readings, rainTotals, leaf, canopyCapacityMm).Features;
 
     /// <summary>The same beside the spell of the estimate, the weather being worked through once: a log has many batches.</summary>
     public static (LeafFeatures Features, Spell Spell) FeaturesAndSpell(
@@ -47,9 +48,14 @@ public static class LeafFromWeather
         PluckedLeaf leaf,
         WitherCoefficients coefficients)
     {
-        LeafWeather weather = LeafWeather.Of(site, readings, rainTotals, leaf, coefficients.CanopyCapacityMm);
+        LeafWeather weather = LeafWeather.Of(site, ScreenedWeather.Of(site, readings).Readings, rainTotals, leaf, coefficients.CanopyCapacityMm);
         return (weather.Features, SpellOf(weather, coefficients, null));
     }
+
+    private static IEnumerable<Assumption> Doubted(PluckedLeaf leaf) =>
+        leaf.MeasuredSurfaceWaterKgPerKg is { } weighed && weighed > SurfaceWaterAtLoading.MostKgPerKg
+            ? [new Assumption.SurfaceWaterBeyondLeaf(weighed, SurfaceWaterAtLoading.MostKgPerKg)]
+            : [];
 
     private static Spell SpellOf(LeafWeather weather, WitherCoefficients coefficients, SpellThresholds? thresholds) => SpellHistory.Of(
         weather.History, weather.Stress, weather.Canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds ?? new SpellThresholds());

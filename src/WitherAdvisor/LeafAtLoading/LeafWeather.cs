@@ -21,10 +21,10 @@ internal sealed record LeafWeather(
         LeafHistory history = LeafHistory.Of(site, readings, rainTotals, leaf);
         HistoryGaps gaps = HistoryGaps.Of(history.Series);
         WaterStressHistory stress = WaterStressHistory.Of(
-            history.Demand, history.Series.Rain, RootZone.Tea, gaps.EvaporationError);
+            history.Demand, history.Series.Rain, RootZone.Tea, DemandError.OfHistory(history.Series, gaps.IsDry));
         InterceptionStorage canopy = InterceptionStorage.Of(history, canopyCapacityMm, gaps.EvaporationError);
         return new(history, gaps, stress, canopy, new(
             canopy.RainMm, canopy.DewMm, canopy.UnknownRainMm, canopy.DryingErrorMm, gaps.TellsOfLeaf,
-            stress.LastMean, stress.LastError, gaps.TellsOfSoil, FieldToTrough.Hours(leaf), leaf.Standard));
+            stress.LastMean, stress.LastError, gaps.TellsOfSoil, FieldToTrough.Hours(leaf), leaf.Standard, canopy.FogMm));
     }
 }

@@ -1,3 +1,4 @@
+using WitherAdvisor.Canopy;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Hourly;
 using WitherAdvisor.Spells;
@@ -9,11 +10,15 @@ internal static class MissingWeather
 {
     private const int WantedDays = 60;
     private const int HoursInDay = 24;
+    private const double MinutesInHour = 60;
+
+    /// <summary>Water of fog on the leaf not worth a word, mm.</summary>
+    private const double LittleMm = 0.01;
 
     /// <summary>Missing hours not worth a word.</summary>
     private const double FewH = 1;
 
-    public static List<Assumption> Of(HourlySeries series, HistoryGaps gaps, Spell spell)
+    public static List<Assumption> Of(HourlySeries series, HistoryGaps gaps, InterceptionStorage canopy, Spell spell)
     {
         var missing = new List<Assumption>();
         if (series.ReadingCount == 0 && gaps.RainKnownH < FewH)
@@ -24,6 +29,8 @@ internal static class MissingWeather
         }
 
         AddRain(missing, series.Rain, gaps, spell);
+        AddRainSteps(missing, series);
+        AddFog(missing, canopy);
         AddAir(missing, gaps);
         AddImpossible(missing, series);
         return missing;
@@ -44,6 +51,25 @@ internal static class MissingWeather
         if (gaps.StatedRainIn72H >= FewH)
         {
             missing.Add(new Assumption.RainHoursUnknown(gaps.StatedRainIn72H, rain.IsLaidByFeed));
+        }
+    }
+
+    private static void AddRainSteps(List<Assumption> missing, HourlySeries series)
+    {
+        if (series.RainBySpacing(HistoryGaps.ShortStretchH) is var (lengthH, readings))
+        {
+            missing.Add(new Assumption.RainStepsBySpacing(Math.Round(lengthH * MinutesInHour), readings));
+        }
+    }
+
+    private static void AddFog(List<Assumption> missing, InterceptionStorage canopy)
+    {
+        FogDeposit fog = canopy.Fog;
+        int first = Math.Max(fog.Mm.Length - HistoryGaps.ShortStretchH, 0);
+        int hours = Enumerable.Range(first, fog.Mm.Length - first).Count(hour => fog.Mm[hour] > 0 && !fog.IsSeen[hour]);
+        if (hours > 0 && canopy.FogMm >= LittleMm)
+        {
+            missing.Add(new Assumption.FogByHumidity(hours));
         }
     }
 

@@ -12,6 +12,9 @@ internal static class SurfaceWaterAtLoading
     /// <summary>Of a weighed sample, spun or blotted (from memory).</summary>
     public const double WeighedError = 0.02;
 
+    /// <summary>Where more was weighed than leaf carries: a sample not spun, a tare forgotten, percent of another base (from memory).</summary>
+    public const double BeyondLeafError = 0.08;
+
     /// <summary>Taken where neither hand nor weather tells: between dry leaf and damp.</summary>
     public const double AssumedKgPerKg = 0.05;
     public const double AssumedError = 0.07;
@@ -20,7 +23,7 @@ internal static class SurfaceWaterAtLoading
     {
         if (leaf.MeasuredSurfaceWaterKgPerKg is double weighed && double.IsFinite(weighed))
         {
-            return new(Math.Clamp(weighed, 0, MostKgPerKg), WeighedError, EstimateOrigin.Measured, []);
+            return new(Math.Clamp(weighed, 0, MostKgPerKg), weighed > MostKgPerKg ? BeyondLeafError : WeighedError, EstimateOrigin.Measured, []);
         }
 
         if (leaf.SurfaceFeel is SurfaceFeel feel)
@@ -44,6 +47,7 @@ internal static class SurfaceWaterAtLoading
         Pieces pieces = new Pieces()
             .Add("rain", water.RainKgPerKg)
             .Add("dew", water.DewKgPerKg)
+            .Add("fog", water.FogKgPerKg)
             .Add("unknown_rain", water.UnknownRainKgPerKg)
             .HoldWithin(0, MostKgPerKg);
         return Carried(features, pieces, water.StandardDeviation, EstimateOrigin.FromWeather);

@@ -1,7 +1,7 @@
 namespace WitherAdvisor.Readings;
 
 /// <summary>Something not known, and what was taken in its place: one case for each code, with the numbers that belong to it.</summary>
-public abstract record Assumption
+public abstract partial record Assumption
 {
     private Assumption()
     {
@@ -42,6 +42,21 @@ public abstract record Assumption
     public sealed record RainHoursUnknown(double StatedHours, bool LaidByFeed) : Assumption
     {
         public override string Code => "rain_hours_unknown";
+    }
+
+    /// <summary>Nobody said of how long a time the rain of each reading is: the spacing of the readings told.</summary>
+    /// <param name="Minutes">Of most of them.</param>
+    /// <param name="Readings">How many, of the 72 h before plucking.</param>
+    public sealed record RainStepsBySpacing(double Minutes, int Readings) : Assumption
+    {
+        public override string Code => "rain_steps_by_spacing";
+    }
+
+    /// <summary>Nobody saw fog or its absence: air near saturation for hours was taken for it.</summary>
+    /// <param name="Hours">Of the 72 before plucking.</param>
+    public sealed record FogByHumidity(int Hours) : Assumption
+    {
+        public override string Code => "fog_by_humidity";
     }
 
     /// <summary>Temperature or humidity is unknown: the mean of the same clock hours was taken.</summary>

@@ -14,13 +14,15 @@ internal sealed class KnownHours(HourlySeries observed, HourlySeries withForecas
     public HourGrid Grid => withForecast.Grid;
 
     /// <summary>Of weather made one, on a grid.</summary>
-    public static KnownHours On(HourGrid grid, ComposedWeather weather, Site site)
-    {
-        IReadOnlyList<WeatherReading> forecast = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
-        return new(
-            HourlySeries.On(grid, weather.Weather, weather.RainTotals, site.PressurePa),
-            HourlySeries.On(grid, [.. forecast, .. weather.Weather], weather.RainTotals, site.PressurePa));
-    }
+    public static KnownHours On(HourGrid grid, ComposedWeather weather, Site site) =>
+        On(grid, weather.Weather, GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast), weather.RainTotals, site);
+
+    /// <summary>On a grid.</summary>
+    /// <param name="forecast">Only where nothing was observed.</param>
+    public static KnownHours On(
+        HourGrid grid, IReadOnlyList<WeatherReading> observed, IReadOnlyList<WeatherReading> forecast, IReadOnlyList<RainTotal> rainTotals, Site site) => new(
+        HourlySeries.On(grid, observed, rainTotals, site.PressurePa),
+        HourlySeries.On(grid, [.. forecast, .. observed], rainTotals, site.PressurePa));
 
     /// <summary>At an instant; water on the leaf is left to the caller.</summary>
     public ReviewHour At(int hour, DateTimeOffset now, ReviewValue surfaceWaterKgPerKg)

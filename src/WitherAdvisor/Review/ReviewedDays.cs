@@ -22,9 +22,9 @@ internal sealed class ReviewedDays
     {
         this.history = history;
         this.hours = hours;
-        double evaporationError = HistoryGaps.Of(history.Series).EvaporationError;
-        stress = WaterStressHistory.Of(history.Demand, history.Series.Rain, RootZone.Tea, evaporationError);
-        InterceptionStorage canopy = InterceptionStorage.Of(history, coefficients.CanopyCapacityMm, evaporationError);
+        var gaps = HistoryGaps.Of(history.Series);
+        stress = WaterStressHistory.Of(history.Demand, history.Series.Rain, RootZone.Tea, DemandError.OfHistory(history.Series, gaps.IsDry));
+        InterceptionStorage canopy = InterceptionStorage.Of(history, coefficients.CanopyCapacityMm, gaps.EvaporationError);
         judged = SpellHistory.Days(history, stress, canopy, CarriedWater.KgPerKgPerMm(coefficients), thresholds);
         power = DryingPower.Of(history.Demand);
     }

@@ -4,6 +4,7 @@ using WitherAdvisor.Leaf;
 using WitherAdvisor.LeafAtLoading;
 using WitherAdvisor.Readings;
 using WitherAdvisor.Readings.Sources;
+using WitherAdvisor.Screening;
 using WitherAdvisor.Sites;
 using WitherAdvisor.Spells;
 
@@ -38,9 +39,10 @@ public sealed record WeatherReview(
         SpellThresholds? thresholds = null)
     {
         SpellThresholds held = thresholds ?? new SpellThresholds();
-        IReadOnlyList<WeatherReading> forecast = GapFilling.Of(weather.Weather, weather.RainTotals, weather.Forecast);
-        LeafHistory history = LeafHistory.UpTo(site, [.. forecast, .. weather.Weather], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
-        KnownHours told = KnownHours.On(history.Series.Grid, weather, site);
+        var screened = ScreenedWeather.Of(site, weather.Weather);
+        IReadOnlyList<WeatherReading> forecast = GapFilling.Of(screened.Readings, weather.RainTotals, weather.Forecast);
+        LeafHistory history = LeafHistory.UpTo(site, [.. forecast, .. screened.Readings], weather.RainTotals, span.LastDayEnd, span.DaysInAll);
+        KnownHours told = KnownHours.On(history.Series.Grid, screened.Readings, forecast, weather.RainTotals, site);
         int first = (int)Math.Ceiling(told.Grid.PositionOf(span.From));
         int last = Math.Min((int)told.Grid.PositionOf(span.To), told.Grid.Hours);
         return new(
@@ -52,7 +54,7 @@ public sealed record WeatherReview(
             WantedReadings.Of(told, (int)told.Grid.PositionOf(span.Now)),
             LeafWithGapsFilled.Estimate(
                 site,
-                [.. weather.Weather.Where(reading => reading.Time <= span.Now)],
+                ScreenedWeather.Of(site, [.. weather.Weather.Where(reading => reading.Time <= span.Now)]),
                 [.. forecast.Where(reading => reading.Time <= span.Now)],
                 weather.RainTotals,
                 new(span.Now, span.Now, span.Now),

@@ -22,7 +22,7 @@ public static class SensitivityAnalysis
         PlanSearch search = PlanSearch.Run(basis.Problem(request, night));
         WrittenPlan written = PlanWriter.Write(search.Trial, search.Best);
         Candidate chosen = written.AsWritten;
-        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.Spreads, basis.Ahead.IsComplete);
+        var spreads = UncertainSpreads.Of(basis.Leaf, request.Coefficients.SpreadsInAdvice(), basis.Ahead.IsComplete);
         var wither = new UncertainWither(search.Trial, chosen, spreads);
         double stopHour = written.Plan.StopHour;
         if (BrokenLimits.Of(search.Trial.Problem, written).Count > 0 || wither.Dry(new(), stopHour).ReadyHour is not { } planned)

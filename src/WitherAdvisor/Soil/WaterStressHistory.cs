@@ -5,14 +5,15 @@ namespace WitherAdvisor.Soil;
 
 /// <summary>
 /// K_s of tea at the end of each day of a history. The soil's start is not known, so the balance runs from a wet, a
-/// middle and a dry one; their spread is the error, and it shrinks as days pass.
+/// middle and a dry one; nor is what the air asked, so each runs with less, as much and more. Their spread is the error: that of
+/// the start shrinks as days pass, that of the demand does not.
 /// </summary>
 internal sealed class WaterStressHistory
 {
     private const int HoursInDay = 24;
 
     /// <summary>Rain of an hour of which nothing is known, before any hour is: 3.6 mm a day (from memory, tea districts).</summary>
-    private const double UsualRainMmPerH = 0.15;
+    public const double UsualRainMmPerH = 0.15;
 
     /// <summary>Known hours that weigh as much as that guess.</summary>
     private const double GuessWeighsH = 168;
@@ -23,6 +24,10 @@ internal sealed class WaterStressHistory
 
     /// <summary>Weights of the three starts: a distribution of mean 0.82 and standard deviation 0.30 for K_s.</summary>
     private static readonly double[] Weights = [0.25, 0.5, 0.25];
+
+    /// <summary>Demand in standard deviations from the best, and the weight of each: exact for what is a polynomial of it up to the fifth power (Gauss and Hermite).</summary>
+    private static readonly double[] DemandAt = [-Math.Sqrt(3), 0, Math.Sqrt(3)];
+    private static readonly double[] DemandWeights = [1 / 6.0, 2 / 3.0, 1 / 6.0];
 
     private WaterStressHistory(int days)
     {
@@ -53,18 +58,18 @@ internal sealed class WaterStressHistory
         int days = (demand.ReferenceMm.Length - 1) / HoursInDay;
         var history = new WaterStressHistory(days);
         double usualRain = UsualRain(rain);
-        double[] depletion = Starts(soil);
-        Span<double> stress = stackalloc double[Weights.Length];
+        double[] depletion = [.. DemandAt.SelectMany(_ => Starts(soil))];
+        Span<double> stress = stackalloc double[depletion.Length];
         for (int day = 0; day < days; day++)
         {
             SumDay(demand, rain, day * HoursInDay, out double rainMm, out double unknownH, out double referenceMm);
-            for (int start = 0; start < depletion.Length; start++)
+            for (int one = 0; one < depletion.Length; one++)
             {
-                // Wet, middle, dry: twice, once, none of the usual rain in unknown hours, and the reverse in demand.
-                double fallenMm = rainMm + (2 - start) * usualRain * unknownH;
-                double demandMm = referenceMm * (1 + (start - 1) * evaporationError);
-                depletion[start] = soil.Day(depletion[start], fallenMm, demandMm).DepletionMm;
-                stress[start] = soil.Stress(depletion[start], soil.CropCoefficient * demandMm);
+                // Wet, middle, dry: twice, once, none of the usual rain in unknown hours.
+                double fallenMm = rainMm + (2 - one % Weights.Length) * usualRain * unknownH;
+                double demandMm = Math.Max(referenceMm * (1 + DemandAt[one / Weights.Length] * evaporationError), 0);
+                depletion[one] = soil.Day(depletion[one], fallenMm, demandMm).DepletionMm;
+                stress[one] = soil.Stress(depletion[one], soil.CropCoefficient * demandMm);
             }
 
             history.Set(day, stress, depletion);
@@ -77,21 +82,23 @@ internal sealed class WaterStressHistory
     {
         double mean = 0;
         double square = 0;
-        for (int start = 0; start < stress.Length; start++)
+        for (int one = 0; one < stress.Length; one++)
         {
-            mean += Weights[start] * stress[start];
-            DepletionMm[day] += Weights[start] * depletion[start];
+            mean += Weight(one) * stress[one];
+            DepletionMm[day] += Weight(one) * depletion[one];
         }
 
-        for (int start = 0; start < stress.Length; start++)
+        for (int one = 0; one < stress.Length; one++)
         {
-            square += Weights[start] * (stress[start] - mean) * (stress[start] - mean);
+            square += Weight(one) * (stress[one] - mean) * (stress[one] - mean);
         }
 
         Mean[day] = mean;
         double dry = DrySoilError * (1 - mean);
         Error[day] = Math.Sqrt(square + LeastError * LeastError + dry * dry);
     }
+
+    private static double Weight(int one) => Weights[one % Weights.Length] * DemandWeights[one / Weights.Length];
 
     /// <summary>At field capacity, at the edge of stress, and where K_s is 0.3.</summary>
     private static double[] Starts(RootZone soil)

@@ -13,12 +13,22 @@ namespace WitherAdvisor.SyntheticSeasons;
 public sealed record HiddenTruth(
     WitherCoefficients Coefficients, double DemandFactor, double AirflowFactor, double TissueShiftWetBasis, double SurfaceShiftKgPerKg, double HeldDifferenceShiftK)
 {
+    /// <summary>The same with g_0 off by so much (logarithm), the way it was drawn to.</summary>
+    public HiddenTruth WithSkinOff(double? off)
+    {
+        double usual = new WitherCoefficients().CuticularConductanceMPerS;
+        return off is not { } by ? this : this with
+        {
+            Coefficients = Coefficients with { CuticularConductanceMPerS = usual * Math.Exp(Math.CopySign(by, Math.Log(Coefficients.CuticularConductanceMPerS / usual))) },
+        };
+    }
+
     /// <summary>Drawn about the defaults.</summary>
     /// <param name="wider">Factor on every spread: 1 where the advice's own opinion of its uncertainty is right.</param>
     public static HiddenTruth Draw(SplitMix64 random, double wider = 1)
     {
         WitherCoefficients c = new();
-        CoefficientSpreads spreads = c.Spreads;
+        CoefficientSpreads spreads = c.SpreadsInAdvice();
         double Factor(double spread) => Math.Exp(random.Around(0, spread * wider));
         return new(
             c with

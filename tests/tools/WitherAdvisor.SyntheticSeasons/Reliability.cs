@@ -27,15 +27,33 @@ public sealed class Reliability
 
     /// <summary>Asks for advice on so many batches and follows it.</summary>
     /// <param name="wider">Factor on the spreads of what is hidden.</param>
-    public static Reliability Of(int batches, double wider = 1) => new(
-        [.. Enumerable.Range(1, batches).AsParallel().AsOrdered().Select(number => Verdict.Of((ulong)number, wider)).OfType<Verdict>()]);
+    /// <param name="withheld">What of the weather nobody tells; nothing when null.</param>
+    /// <param name="skinOff">Logarithm by which every loft's g_0 is off, one way or the other; drawn like the rest when null.</param>
+    public static Reliability Of(int batches, double wider = 1, Withheld? withheld = null, double? skinOff = null) => new(
+    [
+        .. Enumerable.Range(1, batches).AsParallel().AsOrdered()
+            .Select(number => Verdict.Of((ulong)number, wider, withheld ?? Withheld.Nothing, skinOff)).OfType<Verdict>(),
+    ]);
+
+    /// <summary>One row of a table, of all batches.</summary>
+    public string Row(string name)
+    {
+        var text = new StringBuilder();
+        Line(text, name, verdicts);
+        return text.ToString();
+    }
+
+    /// <summary>The first lines of a table in Markdown.</summary>
+    public const string Head = """
+        | batches | number | before P10, % | P10–P90, % | after P90, % | at or before P50, % | median width, h |
+        |---|---|---|---|---|---|---|
+        """;
 
     /// <summary>In Markdown, for all and by group.</summary>
     public string Table()
     {
         var text = new StringBuilder();
-        text.AppendLine("| batches | number | before P10, % | P10–P90, % | after P90, % | at or before P50, % | median width, h |");
-        text.AppendLine("|---|---|---|---|---|---|---|");
+        text.AppendLine(Head);
         Line(text, "all", verdicts);
         foreach ((string name, Func<Verdict, string> of) in Groupings)
         {

@@ -5,9 +5,9 @@ namespace WitherAdvisor.SyntheticSeasons;
 /// <summary>The reliability tables as a document.</summary>
 public static class ReliabilityDocument
 {
-    private const int BatchesOfOtherTruths = 800;
+    private const int OtherTruthsAreOneIn = 3;
 
-    public static string Make()
+    public static string Make(int batches)
     {
         var text = new StringBuilder();
         text.AppendLine("""
@@ -27,11 +27,21 @@ public static class ReliabilityDocument
             ## Truth as far from the defaults as they say
 
             """);
-        text.Append(Reliability.Of(Reliability.Batches).Table());
+        text.Append(Reliability.Of(batches).Table());
+        text.AppendLine("\n## Parts of the weather withheld\n\nThe same batches; nobody tells the service of a part of their weather, read or forecast.\n");
+        text.AppendLine(Reliability.Head);
+        foreach (Withheld withheld in (Withheld[])[Withheld.Sun, Withheld.Wind, Withheld.SunAndWind, Withheld.HalfOfRain])
+        {
+            text.Append(Reliability.Of(batches, withheld: withheld).Row($"without {withheld.Name}"));
+        }
+
+        text.AppendLine("\n## g_0 off by 40 % in every loft\n\nBy a factor of 1.4 one way or the other, as much as a loft without outcomes is taken to be off by.\n");
+        text.AppendLine(Reliability.Head);
+        text.Append(Reliability.Of(batches, skinOff: Math.Log(1.4)).Row("g_0 off by 40 %"));
         text.AppendLine("\n## Truth half as far again\n\nA site that differs more than the defaults allow for; the band is then too narrow, as it should show.\n");
-        text.Append(Reliability.Of(BatchesOfOtherTruths, wider: 1.5).Table());
+        text.Append(Reliability.Of(batches / OtherTruthsAreOneIn, wider: 1.5).Table());
         text.AppendLine("\n## Truth half as far\n\nA site that the defaults fit well; the band is then wider than it need be.\n");
-        text.Append(Reliability.Of(BatchesOfOtherTruths, wider: 0.5).Table());
+        text.Append(Reliability.Of(batches / OtherTruthsAreOneIn, wider: 0.5).Table());
         return text.ToString();
     }
 }

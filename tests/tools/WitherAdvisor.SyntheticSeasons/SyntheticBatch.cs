@@ -19,11 +19,12 @@ public sealed record SyntheticBatch(AdviceRequest Request, HiddenTruth Truth, Le
 
     /// <summary>The batch of a number: each has its own weather, loft and leaf.</summary>
     /// <param name="wider">Factor on the spreads of what is hidden.</param>
-    public static SyntheticBatch Draw(ulong number, double wider = 1)
+    /// <param name="skinOff">Logarithm by which its g_0 is off, one way or the other; drawn like the rest when null.</param>
+    public static SyntheticBatch Draw(ulong number, double wider = 1, double? skinOff = null)
     {
         var random = new SplitMix64(0x5EA50 + number * 7919);
         IReadOnlyList<HourOfWeather> weather = Season.Make(HistoryDays + 4, random);
-        HiddenTruth truth = HiddenTruth.Draw(random, wider);
+        HiddenTruth truth = HiddenTruth.Draw(random, wider).WithSkinOff(skinOff);
         DateTimeOffset loadedAt = Season.FirstMidnight.AddDays(HistoryDays).AddHours(11 + Math.Floor(random.NextFraction() * 10));
         DateTimeOffset pluckedTo = loadedAt.AddHours(-random.Between(0.5, 3));
         DateTimeOffset pluckedFrom = pluckedTo.AddHours(-random.Between(1, 4));

@@ -13,10 +13,10 @@ namespace WitherAdvisor.SyntheticSeasons;
 public sealed record Verdict(SpellKind Spell, string Style, bool Forecast, Percentiles Ready, double TrueHour)
 {
     /// <summary>The verdict on the batch of a number; null where no plan could be advised.</summary>
-    public static Verdict? Of(ulong number, double wider = 1)
+    public static Verdict? Of(ulong number, double wider, Withheld withheld, double? skinOff = null)
     {
-        SyntheticBatch batch = SyntheticBatch.Draw(number, wider);
-        return Advisor.Advise(batch.Request) is AdviceOutcome.Advised advised
+        SyntheticBatch batch = SyntheticBatch.Draw(number, wider, skinOff);
+        return Advisor.Advise(withheld.From(batch.Request, number)) is AdviceOutcome.Advised advised
             ? new(
                 advised.KnownLeaf.Spell.Kind, batch.Request.Site.Style.Name, batch.Request.Forecast.Count > 0,
                 advised.ReadyHours, TrueWither.ReadyHour(batch, advised.Plan) ?? double.PositiveInfinity)

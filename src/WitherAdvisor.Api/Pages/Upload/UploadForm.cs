@@ -20,7 +20,8 @@ public static class UploadForm
     };
 
     /// <summary>The table of a file; null where the reader found problems.</summary>
-    internal static async Task<CsvTable?> Read(FormReader form, KeptRows keep, IFormFile? file, CancellationToken cancel)
+    /// <param name="latest">Last time that a reading may bear; null where any may.</param>
+    internal static async Task<CsvTable?> Read(FormReader form, KeptRows keep, DateTimeOffset? latest, IFormFile? file, CancellationToken cancel)
     {
         if (file is null || file.Length == 0)
         {
@@ -36,7 +37,7 @@ public static class UploadForm
 
         using MemoryStream copy = new();
         await file.CopyToAsync(copy, cancel);
-        Refusable<CsvTable> read = CsvReadings.Read(copy.ToArray(), keep);
+        Refusable<CsvTable> read = CsvReadings.Read(copy.ToArray(), keep, latest);
         if (read.Refusal is null)
         {
             return read.Value;

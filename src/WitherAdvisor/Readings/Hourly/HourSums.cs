@@ -1,8 +1,8 @@
 namespace WitherAdvisor.Readings.Hourly;
 
 /// <summary>
-/// Values that hold for the hour before a reading, allotted to the hours of the grid by overlap and never drawn out
-/// over hours that nobody read.
+/// Values that hold for a time before a reading, allotted to the hours of the grid by overlap and never drawn out over
+/// hours that nobody read.
 /// </summary>
 internal sealed class HourSums
 {
@@ -20,17 +20,27 @@ internal sealed class HourSums
     /// <summary>Share of each hour that was read, 0 to 1.</summary>
     public double[] Covered { get; }
 
+    /// <summary>Of values each of the hour before.</summary>
     public static HourSums Of(ReadOnlySpan<double> position, ReadOnlySpan<double> values, int hours)
+    {
+        var lengthH = new double[values.Length];
+        Array.Fill(lengthH, 1);
+        return Of(position, values, lengthH, hours);
+    }
+
+    /// <summary>Of sums each of a time before its reading; those of more than an hour are left out.</summary>
+    /// <param name="lengthH">Of that time.</param>
+    public static HourSums Of(ReadOnlySpan<double> position, ReadOnlySpan<double> values, ReadOnlySpan<double> lengthH, int hours)
     {
         var sums = new HourSums(hours);
         for (int at = 0; at < values.Length; at++)
         {
-            if (!double.IsNaN(values[at]))
+            if (!double.IsNaN(values[at]) && lengthH[at] <= 1)
             {
                 int hour = (int)Math.Ceiling(position[at]);
-                double inHour = position[at] - (hour - 1);
-                sums.Add(hour, inHour, values[at]);
-                sums.Add(hour - 1, 1 - inHour, values[at]);
+                double inHour = Math.Min(position[at] - (hour - 1), lengthH[at]);
+                sums.Add(hour, inHour, values[at] / lengthH[at]);
+                sums.Add(hour - 1, lengthH[at] - inHour, values[at] / lengthH[at]);
             }
         }
 
@@ -38,16 +48,16 @@ internal sealed class HourSums
         return sums;
     }
 
-    private void Add(int hour, double share, double value)
+    private void Add(int hour, double share, double perHour)
     {
         if (hour >= 1 && hour < Amount.Length)
         {
-            Amount[hour] += share * value;
+            Amount[hour] += share * perHour;
             Covered[hour] += share;
         }
     }
 
-    /// <summary>Half-hourly reports of the hour before tell of each half hour twice: take their mean.</summary>
+    /// <summary>Reports of the hour before, at odd times, tell of some minutes twice: take their mean.</summary>
     private void LevelOverlaps()
     {
         for (int hour = 1; hour < Amount.Length; hour++)

@@ -39,8 +39,8 @@ internal sealed class HourlyRain
 
     public static HourlyRain Of(ReadingTimeline timeline, IReadOnlyList<RainTotal> totals, HourGrid grid)
     {
-        var rain = new HourlyRain(HourSums.Of(timeline.Position, timeline.RainMm, grid.Hours));
-        foreach (RainTotal total in rain.ShortestFirst(totals))
+        var rain = new HourlyRain(HourSums.Of(timeline.Position, timeline.RainMm, timeline.RainH, grid.Hours));
+        foreach (RainTotal total in rain.ShortestFirst([.. totals, .. Long(timeline, grid)]))
         {
             rain.Spread(total, grid.PositionOf(total.From), grid.PositionOf(total.To));
         }
@@ -50,6 +50,19 @@ internal sealed class HourlyRain
 
     /// <summary>Share of an hour whose rain is known only as part of a longer total.</summary>
     public double StatedShare(int hour) => Known[hour] - covered[hour];
+
+    /// <summary>Readings that tell rain of more than an hour.</summary>
+    private static IEnumerable<RainTotal> Long(ReadingTimeline timeline, HourGrid grid)
+    {
+        for (int at = 0; at < timeline.RainH.Length; at++)
+        {
+            if (timeline.RainH[at] > 1)
+            {
+                DateTimeOffset to = grid.Start.AddHours(timeline.Position[at]);
+                yield return new(to.AddHours(-timeline.RainH[at]), to, timeline.RainMm[at]);
+            }
+        }
+    }
 
     /// <summary>A short total tells more of its hours than a long one that holds it.</summary>
     private List<RainTotal> ShortestFirst(IReadOnlyList<RainTotal> totals)

@@ -13,6 +13,7 @@ public sealed class HourlySeries
 
     private readonly ReadingTimeline timeline;
     private readonly double sitePressurePa;
+    private readonly SkySeen?[] sky;
 
     private HourlySeries(
         HourGrid grid, ReadingTimeline timeline, IReadOnlyList<RainTotal> rainTotals, double sitePressurePa)
@@ -31,6 +32,7 @@ public sealed class HourlySeries
         Shortwave = HourSums.Of(position, timeline.ShortwaveWPerM2, grid.Hours);
         Rain = HourlyRain.Of(timeline, rainTotals, grid);
         ReadingCount = timeline.Count;
+        sky = SkyByHour(timeline, grid.Hours);
         ImpossibleValues = timeline.ImpossibleReadings + Rain.ImpossibleTotals;
     }
 
@@ -104,12 +106,42 @@ public sealed class HourlySeries
     public double? RainMm(int hour) =>
         Rain.Known[hour] >= LeastCovered ? Rain.ObservedMm[hour] + Rain.StatedMm[hour] : null;
 
+    /// <summary>Readings of the last so many hours whose rain is of a time that spacing alone tells: how many, and of how long most are; null where none.</summary>
+    public (double LengthH, int Readings)? RainBySpacing(int lastHours)
+    {
+        var lengths = Enumerable.Range(0, timeline.Count)
+            .Where(at => timeline.Position[at] > Grid.Hours - lastHours && timeline.Position[at] <= Grid.Hours && timeline.IsRainBySpacing(at))
+            .GroupBy(at => timeline.RainH[at], (lengthH, same) => (lengthH, Readings: same.Count())).ToList();
+        return lengths.Count == 0 ? null : (lengths.MaxBy(step => step.Readings).lengthH, lengths.Sum(step => step.Readings));
+    }
+
     /// <summary>Mean global radiation of the hour that ends at instant <paramref name="hour"/>, W/m²; null where unknown.</summary>
     public double? ShortwaveWPerM2(int hour) =>
         Shortwave.Covered[hour] >= LeastCovered ? Shortwave.Amount[hour] / Shortwave.Covered[hour] : null;
 
     /// <summary>Wind at instant <paramref name="hour"/> (0 and up), 10 m above ground, m/s; null where unknown.</summary>
     public double? WindAtMPerS(int hour) => double.IsNaN(WindMPerS[hour]) ? null : WindMPerS[hour];
+
+    /// <summary>What was last seen of the sky in the hour that ends at instant <paramref name="hour"/>; null where nobody said.</summary>
+    internal SkySeen? SkyOf(int hour) => sky[hour];
+
+    /// <summary>Relative humidity at instant <paramref name="hour"/>, 0 to 1; not a number where unknown.</summary>
+    internal double RelativeHumidity(int hour) => new AirState(DryBulbC[hour], HumidityRatio[hour], sitePressurePa).RelativeHumidity;
+
+    private static SkySeen?[] SkyByHour(ReadingTimeline timeline, int hours)
+    {
+        var seen = new SkySeen?[hours + 1];
+        for (int at = 0; at < timeline.Count; at++)
+        {
+            int hour = (int)Math.Ceiling(timeline.Position[at]);
+            if (hour >= 1 && hour <= hours && timeline.Sky[at] != default)
+            {
+                seen[hour] = timeline.Sky[at];
+            }
+        }
+
+        return seen;
+    }
 
     /// <summary>A straight line between two foggy hours lies above the saturation curve, which is hollow.</summary>
     private AirState Unsaturated(double dryBulbC, double humidityRatio) => new(

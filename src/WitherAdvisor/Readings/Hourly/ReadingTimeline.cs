@@ -9,12 +9,17 @@ internal sealed class ReadingTimeline
     /// <summary>Readings this far outside the grid can still reach into it.</summary>
     private const double ReachH = InstantValues.LongestGapH + 1;
 
+    private const double MinutesInHour = 60;
+
     private readonly double[] position;
     private readonly double[] dryBulbC;
     private readonly double[] humidityRatio;
     private readonly double[] windMPerS;
     private readonly double[] rainMm;
+    private readonly double[] rainSaidH;
+    private readonly bool[] rainSaidBySpacing;
     private readonly double[] shortwaveWPerM2;
+    private readonly SkySeen[] sky;
 
     private ReadingTimeline(int most)
     {
@@ -23,7 +28,10 @@ internal sealed class ReadingTimeline
         humidityRatio = new double[most];
         windMPerS = new double[most];
         rainMm = new double[most];
+        rainSaidH = new double[most];
+        rainSaidBySpacing = new bool[most];
         shortwaveWPerM2 = new double[most];
+        sky = new SkySeen[most];
     }
 
     public int Count { get; private set; }
@@ -42,7 +50,16 @@ internal sealed class ReadingTimeline
 
     public ReadOnlySpan<double> RainMm => rainMm.AsSpan(0, Count);
 
+    /// <summary>What was seen of the sky at each reading.</summary>
+    public ReadOnlySpan<SkySeen> Sky => sky.AsSpan(0, Count);
+
+    /// <summary>Of how long a time before its reading each rain is, h; not a number where none is told.</summary>
+    public double[] RainH { get; private set; } = [];
+
     public ReadOnlySpan<double> ShortwaveWPerM2 => shortwaveWPerM2.AsSpan(0, Count);
+
+    /// <summary>Whether rain fell of which the spacing of readings alone tells that it is not of the hour before.</summary>
+    public bool IsRainBySpacing(int at) => RainMm[at] > 0 && rainSaidBySpacing[at] && RainSteps.IsOther(RainH[at]);
 
     /// <summary>Orders the readings in reach of a grid; of two of one instant the later in the list wins value by value.</summary>
     public static ReadingTimeline Of(IReadOnlyList<WeatherReading> readings, HourGrid grid, double sitePressurePa)
@@ -63,6 +80,7 @@ internal sealed class ReadingTimeline
             timeline.Add(time, reading, sitePressurePa);
         }
 
+        timeline.RainH = RainSteps.LengthsH(timeline.Position, timeline.RainMm, timeline.rainSaidH.AsSpan(0, timeline.Count));
         return timeline;
     }
 
@@ -114,9 +132,13 @@ internal sealed class ReadingTimeline
         RelativeHumidity = newer.HasHumidity ? newer.RelativeHumidity : older.RelativeHumidity,
         Instrument = newer.HasHumidity ? newer.Instrument : older.Instrument,
         RainMm = newer.RainMm ?? older.RainMm,
+        RainMinutes = newer.RainMm is null ? older.RainMinutes : newer.RainMinutes,
+        RainMinutesFrom = newer.RainMm is null ? older.RainMinutesFrom : newer.RainMinutesFrom,
         WindMPerS = newer.WindMPerS ?? older.WindMPerS,
         StationPressurePa = newer.StationPressurePa ?? older.StationPressurePa,
         ShortwaveWPerM2 = newer.ShortwaveWPerM2 ?? older.ShortwaveWPerM2,
+        WeatherCode = newer.WeatherCode ?? older.WeatherCode,
+        VisibilityM = newer.VisibilityM ?? older.VisibilityM,
     };
 
     private WeatherReading Screen(WeatherReading reading)
@@ -137,7 +159,10 @@ internal sealed class ReadingTimeline
         humidityRatio[Count] = ScreenedReading.HumidityRatio(reading, sitePressurePa);
         windMPerS[Count] = reading.WindMPerS ?? double.NaN;
         rainMm[Count] = reading.RainMm ?? double.NaN;
+        rainSaidH[Count] = reading.RainMinutes / MinutesInHour ?? double.NaN;
+        rainSaidBySpacing[Count] = reading.RainMinutes is null || reading.RainMinutesFrom == RainMinutesOrigin.Spacing;
         shortwaveWPerM2[Count] = reading.ShortwaveWPerM2 ?? double.NaN;
+        sky[Count] = new(reading.WeatherCode, reading.VisibilityM);
         Count++;
     }
 }

@@ -24,7 +24,11 @@ public sealed record ComposedReading(WeatherReading Best, ReadingOrigins Origins
             Is(Origins.Wind) ? Best.WindMPerS : null,
             Is(Origins.StationPressure) ? Best.StationPressurePa : null,
             Is(Origins.Shortwave) ? Best.ShortwaveWPerM2 : null,
-            Is(Origins.Humidity) ? Best.Instrument : null);
+            Is(Origins.Humidity) ? Best.Instrument : null,
+            Is(Origins.Rain) ? Best.RainMinutes : null,
+            Is(Origins.Rain) ? Best.RainMinutesFrom : null,
+            Is(Origins.DryBulb) ? Best.WeatherCode : null,
+            Is(Origins.DryBulb) ? Best.VisibilityM : null);
         return reading.TellsAnything ? reading : null;
     }
 }

@@ -20,6 +20,7 @@ internal static class GapFilling
         ObservedTimes dryBulb = ObservedTimes.Of(observed, reading => reading.DryBulbC is not null);
         ObservedTimes humidity = ObservedTimes.Of(observed, reading => reading.HasHumidity);
         ObservedTimes rain = ObservedTimes.Of(observed, reading => reading.RainMm is not null);
+        IReadOnlyList<RainTotal> totals = [.. rainTotals, .. RainSteps.LongTotals(observed)];
         ObservedTimes wind = ObservedTimes.Of(observed, reading => reading.WindMPerS is not null);
         ObservedTimes pressure = ObservedTimes.Of(observed, reading => reading.StationPressurePa is not null);
         ObservedTimes shortwave = ObservedTimes.Of(observed, reading => reading.ShortwaveWPerM2 is not null);
@@ -27,7 +28,7 @@ internal static class GapFilling
         [
             .. forecast.Select(hour => Unobserved(hour) with
             {
-                RainMm = rain.AnyNear(hour.Time) || GaugedRain.Tells(rainTotals, hour.Time) ? null : hour.RainMm,
+                RainMm = rain.AnyNear(hour.Time) || GaugedRain.Tells(totals, hour.Time) ? null : hour.RainMm,
                 WindMPerS = wind.AnyNear(hour.Time) ? null : hour.WindMPerS,
                 StationPressurePa = pressure.AnyNear(hour.Time) ? null : hour.StationPressurePa,
                 ShortwaveWPerM2 = shortwave.AnyNear(hour.Time) ? null : hour.ShortwaveWPerM2,
@@ -41,6 +42,8 @@ internal static class GapFilling
             return hour with
             {
                 DryBulbC = withDryBulb ? hour.DryBulbC : null,
+                WeatherCode = withDryBulb ? hour.WeatherCode : null,
+                VisibilityM = withDryBulb ? hour.VisibilityM : null,
                 DewPointC = withHumidity ? hour.DewPointC : null,
                 WetBulbC = withHumidity && withDryBulb ? hour.WetBulbC : null,
                 RelativeHumidity = withHumidity && withDryBulb ? hour.RelativeHumidity : null,

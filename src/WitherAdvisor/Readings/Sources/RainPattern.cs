@@ -16,7 +16,10 @@ internal sealed class RainPattern
     /// <summary>Share of each part that the feed must tell of.</summary>
     private const double LeastKnown = 0.5;
 
-    private static readonly TimeSpan HourBefore = TimeSpan.FromHours(1);
+    private const double MinutesInHour = 60;
+
+    /// <summary>Longest that a feed gathers rain for.</summary>
+    private static readonly TimeSpan LongestStep = TimeSpan.FromHours(RainSteps.LongestBySpacingH);
 
     private readonly List<WeatherReading> fed;
     private readonly List<long> ticks;
@@ -55,11 +58,12 @@ internal sealed class RainPattern
         double mm = 0;
         double knownH = 0;
         int found = ticks.BinarySearch(from.UtcTicks);
-        for (int at = found < 0 ? ~found : found + 1; at < fed.Count && fed[at].Time - to < HourBefore; at++)
+        for (int at = found < 0 ? ~found : found + 1; at < fed.Count && fed[at].Time - to < LongestStep; at++)
         {
             double endsH = (fed[at].Time - from).TotalHours;
-            double overlapH = Math.Min(endsH, lengthH) - Math.Max(endsH - 1, 0);
-            mm += overlapH * fed[at].RainMm!.Value;
+            double stepH = (fed[at].RainMinutes ?? MinutesInHour) / MinutesInHour;
+            double overlapH = Math.Max(Math.Min(endsH, lengthH) - Math.Max(endsH - stepH, 0), 0);
+            mm += overlapH / stepH * fed[at].RainMm!.Value;
             knownH += overlapH;
         }
 

@@ -48,8 +48,8 @@ public sealed class KeptAdviceTests(RunningService service)
             reading!["relative_humidity_percent"] = 50;
         }
 
-        await loft.Observe(dry);
         service.Clock.Advance(TimeSpan.FromHours(2));
+        await loft.Observe(dry);
         Reply again = (await loft.Caller.Post($"/v1/batches/{taken["batch"]!["id"]}/advice")).Expect(201);
         Assert.Equal("/v1/advice/" + again.Json["id"], again.Headers.Location!.ToString());
         Assert.NotEqual(before, again.Json["advice"]!.ToJsonString());

@@ -38,7 +38,7 @@ public sealed class WeatherPageTests : IDisposable
     {
         await host.WithSite();
         // Read hourly to 3 h ago, 2 mm an hour on the day before; forecast from then to the coming noon.
-        await Save(WeatherSource.Observed, Hours(-24 * 20, -3, hour => hour is > -40 and <= -20 ? 2 : 0));
+        await Save(WeatherSource.Observed, Hours(-24 * 20, -3, hour => hour is > -40 and <= -20 ? 2 + (hour % 2 == 0 ? 0.1 : -0.1) : 0));
         await Save(WeatherSource.CallerForecast, Hours(-2, 20, _ => 0));
 
         string html = await host.Page(Weather);
@@ -75,7 +75,7 @@ public sealed class WeatherPageTests : IDisposable
         string html = await host.Page($"{Weather}?at=2026-07-14T10:40:00Z&temperature=f");
 
         Assert.Contains("dry bulb and dew point, °F", PageText.Read(html), StringComparison.Ordinal);
-        Assert.Contains("Dry bulb from 64.4 °F to 64.4 °F", PageText.Read(html), StringComparison.Ordinal);
+        Assert.Matches("Dry bulb from 64\\.4 °F to 64\\.[56] °F", PageText.Read(html));
         Assert.Contains("weather?at=2026-07-14T10%3A40%3A00Z&amp;temperature=c", html, StringComparison.Ordinal);
     }
 
@@ -142,7 +142,7 @@ public sealed class WeatherPageTests : IDisposable
     private static IReadOnlyList<WeatherReading> Hours(int from, int to, Func<int, double?> rainMm) =>
     [
         .. Enumerable.Range(from, to - from + 1).Select(hour => new WeatherReading(
-            Sample.LoadedAt.AddHours(hour), 18, RelativeHumidity: 0.85, RainMm: rainMm(hour), WindMPerS: 2)),
+            Sample.LoadedAt.AddHours(hour), 18 + 0.1 * (hour & 1), RelativeHumidity: 0.85, RainMm: rainMm(hour), WindMPerS: 2)),
     ];
 
     private Task<int> Save(WeatherSource source, IReadOnlyList<WeatherReading> readings) =>

@@ -26,13 +26,13 @@ internal static class Bodies
         return batch;
     }
 
-    /// <summary>Hourly readings of an even day, the last of them at the time given.</summary>
+    /// <summary>Hourly readings of an even day, the last of them at the time given; a thermometer that does not move at all would be told as stuck.</summary>
     public static JsonArray Readings(DateTimeOffset last, int hours) =>
     [
         .. Enumerable.Range(0, hours).Select(hour => new JsonObject
         {
             ["time"] = last.AddHours(hour - hours + 1).ToString("yyyy-MM-ddTHH:mm:sszzz"),
-            ["dry_bulb_c"] = 19,
+            ["dry_bulb_c"] = 19 + (hours - 1 - hour) % 2 / 10.0,
             ["relative_humidity_percent"] = 82,
             ["rain_mm"] = 0,
             ["wind_m_per_s"] = 1.5,

@@ -64,7 +64,7 @@ public sealed class EveryCodeHasWordsTests
         WeatherReading[] readings =
         [
             .. Enumerable.Range(-Hours, Hours + 1).Select(hour => new WeatherReading(
-                batch.LoadedAt.AddHours(hour), 19 + 3 * Math.Sin(hour * Math.PI / 12), RelativeHumidity: relativeHumidity, RainMm: rainMm, WindMPerS: 3)),
+                batch.LoadedAt.AddHours(hour), 19 + 3 * Math.Sin(hour * Math.PI / 12), RelativeHumidity: relativeHumidity + hour % 2 * 0.01, RainMm: rainMm * (1 + hour % 2 * 0.1), WindMPerS: 3)),
         ];
         return new AdviceRequest(Sample.Site.Site, Sample.Trough.Trough, batch, readings, [], [], new WitherCoefficients());
     }

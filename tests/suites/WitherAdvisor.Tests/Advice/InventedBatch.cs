@@ -36,10 +36,13 @@ internal static class InventedBatch
             MeasuredSurfaceWaterKgPerKg: surfaceKgPerKg, MeasuredMoistureWetBasis: moistureWetBasis),
         Steady(-10 * 24, 0, dryBulbC, relativeHumidity), [], Steady(1, 36, dryBulbC, relativeHumidity), new WitherCoefficients());
 
-    /// <summary>The same air every hour, from one hour after loading to another.</summary>
+    /// <summary>The same air every hour, from one hour after loading to another; a thermometer that did not move at all would be told as stuck.</summary>
     public static List<WeatherReading> Steady(int fromHour, int toHour, double dryBulbC, double relativeHumidity) =>
         [.. Enumerable.Range(fromHour, toHour - fromHour + 1).Select(hour => new WeatherReading(
-            LoadedAt.AddHours(hour), DryBulbC: dryBulbC, RelativeHumidity: relativeHumidity, RainMm: 0, WindMPerS: 2))];
+            LoadedAt.AddHours(hour), DryBulbC: dryBulbC + Stir(hour), RelativeHumidity: relativeHumidity, RainMm: 0, WindMPerS: 2))];
+
+    /// <summary>One hour in twenty-three before the last day, K.</summary>
+    private static double Stir(int hour) => hour <= -26 && (hour + 26) % 23 == 0 ? 0.02 : 0;
 
     public static AdviceOutcome.Advised Advised(AdviceRequest request) =>
         Assert.IsType<AdviceOutcome.Advised>(Advisor.Advise(request));

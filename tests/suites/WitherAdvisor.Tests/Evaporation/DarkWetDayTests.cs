@@ -46,7 +46,7 @@ public sealed class DarkWetDayTests
     {
         InventedDays dark = InventedDays.Wet with { Light = 0.03 };
         ComposedWeather weather = WeatherComposition.Of(
-            [.. dark.Hours(20, _ => 1).Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, reading.Time))], []);
+            [.. dark.Hours(20, hour => 1 + 0.1 * (hour & 1)).Select(reading => new SourcedReading(reading, WeatherSource.Observed, null, reading.Time))], []);
 
         WeatherReview review = WeatherReview.Of(InventedDays.Site, weather, new(InventedDays.At(24), InventedDays.LastMidnight, AheadH: 0), new());
 

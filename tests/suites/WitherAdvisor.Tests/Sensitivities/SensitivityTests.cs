@@ -53,12 +53,12 @@ public sealed class SensitivityTests(ITestOutputHelper output)
     [MemberData(nameof(Batches))]
     public void Ends_lie_evenly_about_the_plan_where_the_model_is_nearly_straight(string batch)
     {
-        // Second-order terms: where an input of a tenth or so is moved, a quarter of the way out at most.
+        // Second-order terms: where an input of a tenth or so is moved, a quarter of the way out at most; g_0 of a loft that has learned nothing is moved by a half.
         foreach (InputSensitivity bar in Of(Request(batch)).Inputs.Where(bar => bar.Code is "cuticular_conductance" or "tissue_moisture" or "airflow" or "green_weight"))
         {
             double low = Math.Abs(bar.ChangeAtLowHours!.Value);
             double high = Math.Abs(bar.ChangeAtHighHours!.Value);
-            Assert.InRange(Math.Abs(high - low) / (high + low), 0, 0.25);
+            Assert.InRange(Math.Abs(high - low) / (high + low), 0, bar.Code == "cuticular_conductance" ? 0.35 : 0.25);
         }
     }
 

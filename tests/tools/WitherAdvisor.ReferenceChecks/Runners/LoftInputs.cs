@@ -40,7 +40,8 @@ internal static class LoftInputs
         double humidity = inputs.Has("rh")
             ? inputs.Number("rh")
             : AirState.FromWetBulb(t, t - inputs.Number("ambient_hd"), StandardAtmosphere.PressurePa(inputs.Number("z"))).RelativeHumidity;
+        // A thermometer that did not move at all would be told as stuck.
         return [.. Enumerable.Range(fromHour, toHour - fromHour + 1).Select(hour => new WeatherReading(
-            LoadedAt.AddHours(hour), DryBulbC: t, RelativeHumidity: humidity, RainMm: 0, WindMPerS: 2))];
+            LoadedAt.AddHours(hour), DryBulbC: hour < 0 ? t + 0.01 * (hour & 1) : t, RelativeHumidity: humidity, RainMm: 0, WindMPerS: 2))];
     }
 }

@@ -37,11 +37,37 @@ public sealed class HourlyRainTests
     }
 
     [Fact]
-    public void Half_hourly_reports_of_the_hour_before_are_not_counted_twice()
+    public void Half_hourly_reports_that_say_to_be_of_the_hour_before_are_not_counted_twice()
     {
-        HourlySeries series = Series([.. Enumerable.Range(0, 21).Select(half => Rain(half / 2.0, 2))], []);
+        HourlySeries series = Series([.. Enumerable.Range(0, 21).Select(half => Rain(half / 2.0, 2) with { RainMinutes = 60 })], []);
 
         Assert.Equal(20, Sum(series), 1e-9);
+    }
+
+    [Theory]
+    [InlineData(5)]
+    [InlineData(15)]
+    [InlineData(30)]
+    [InlineData(60)]
+    [InlineData(120)]
+    [InlineData(360)]
+    public void Rain_of_readings_in_a_regular_row_is_of_the_time_between_them(int minutes)
+    {
+        const double MmPerH = 2;
+        int readings = 24 * 60 / minutes;
+        WeatherReading[] row = [.. Enumerable.Range(1, readings).Select(at => Rain(at * minutes / 60.0, MmPerH * minutes / 60))];
+        HourlySeries series = HourlySeries.Between(Start, Start.AddHours(24), row, [], 101_325);
+
+        Assert.All(Enumerable.Range(1, 24), hour => Assert.Equal(MmPerH, series.RainMm(hour)!.Value, 1e-9));
+    }
+
+    [Fact]
+    public void What_a_reading_says_of_its_rain_counts_before_the_spacing()
+    {
+        HourlySeries series = Series([Rain(3, 4) with { RainMinutes = 180 }, Rain(3.25, 1) with { RainMinutes = 15 }], []);
+
+        Assert.All(Hours(series).Take(3), mm => Assert.Equal(4 / 3.0, mm!.Value, 1e-9));
+        Assert.Equal(0.25, series.Rain.Known[4], 1e-9);
     }
 
     [Fact]
