@@ -42,7 +42,12 @@ public sealed class TurnPlannerTests
     [Fact]
     public void As_many_even_whole_hours_are_kept_where_they_hold_the_layers_as_well()
     {
-        TurnPlan[] plans = [.. Enumerable.Range(20, 16).Select(load => Planned(RainWet with { LoadKgPerM2 = load }))];
+        TurnPlan[] plans =
+        [
+            .. from most in Enumerable.Range(2, 5)
+               from load in Enumerable.Range(10, 20)
+               select Planned(RainWet with { LoadKgPerM2 = load, Style = RainWet.Style with { MostTurns = most } }),
+        ];
 
         Assert.Contains(plans, plan => plan.Hours.Count > 1 && plan.Hours.Select((hour, i) => hour / (i + 1)).Distinct().Count() == 1);
         Assert.Contains(plans, plan => plan.Hours.Any(hour => hour != Math.Round(hour)));

@@ -44,7 +44,7 @@ internal static class FalseAlarms
         text.AppendLine("""
             # False alarms over real years
 
-            Written by `UPDATE_FALSE_ALARMS=1 dotnet run -c Release --project tests/WitherAdvisor.Tests -- -class "*FalseAlarmTests"`.
+            Written by `UPDATE_FALSE_ALARMS=1 dotnet run -c Release --project tests/suites/WitherAdvisor.Tests -- -class "*FalseAlarmTests"`.
 
             Each rule that looks for faults in weather is run over real weather (`fixtures/airports`, `fixtures/seattle`), every day with the 90
             days before it. An alarm is a day on which it speaks and was silent the day before. Alarms a year; allowed is 1.
