@@ -90,6 +90,6 @@ public static class ConstantWording
         "loss_on_the_way_share" => "Loss between plucking and trough, as a share of that loss (standard deviation)",
         "input_error_weight" => "Error in the green weight, in the pictures only",
         "input_error_time" => "Error in the time of plucking or loading, in the pictures only",
-        _ => throw new ArgumentOutOfRangeException(nameof(code), code, "No words for this constant."),
+        _ => ScreeningConstantWording.Meaning(code),
     };
 }

@@ -13,6 +13,9 @@ public sealed class LeafFromWeatherPropertyTests
     /// <summary>Of sums whose order changes with what fell.</summary>
     private const double Rounding = 1e-12;
 
+    /// <summary>An hour with rain lays no fog: a trace of rain may leave this much less on the leaf, kg/kg.</summary>
+    private const double FogOfAnHour = 1e-3;
+
     [Property]
     public bool Values_lie_within_what_leaf_can_be_and_errors_are_above_0(History history) => IsSound(history.Estimate());
 
@@ -67,7 +70,7 @@ public sealed class LeafFromWeatherPropertyTests
     private static double Extra(Random random) => random.Next(6) == 0 ? 3 * random.NextDouble() : 0;
 
     private static bool NoDrier(LeafEstimate before, LeafEstimate after) =>
-        after.SurfaceWaterKgPerKg.Value >= before.SurfaceWaterKgPerKg.Value - Rounding
+        after.SurfaceWaterKgPerKg.Value >= before.SurfaceWaterKgPerKg.Value - FogOfAnHour
         && after.Spell.WaterStress >= before.Spell.WaterStress - Rounding
         && after.TissueMoistureWetBasis.Value >= before.TissueMoistureWetBasis.Value - Rounding;
 
