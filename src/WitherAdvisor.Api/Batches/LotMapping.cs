@@ -15,13 +15,13 @@ internal static class LotMapping
         input.SurfaceWater?.MeasuredKgPerKg,
         input.SurfaceWater?.Feel,
         Percent.ToFraction(input.MeasuredMoistureWetBasisPercent),
-        input.Expected ?? false);
+        input.Status == LotStatus.Expected);
 
     public static LotRequest ToRequest(LeafLot lot) => new()
     {
         LoadedAt = lot.LoadedAt,
         GreenWeightKg = lot.GreenWeightKg,
-        Expected = lot.IsExpected,
+        Status = lot.IsExpected ? LotStatus.Expected : LotStatus.Laid,
         Label = lot.Label is { } label ? LabelRequest.Of(label) : null,
         PluckedFrom = lot.PluckedFrom,
         PluckedTo = lot.PluckedTo,

@@ -15,9 +15,9 @@ public sealed record LotRequest : ICrossChecked
     [Measured(1, 30000)]
     public required double GreenWeightKg { get; init; }
 
-    /// <summary>Whether it has not come yet; false when left out. A lot that comes within 2 hours of it takes its place.</summary>
-    /// <example>false</example>
-    public bool? Expected { get; init; }
+    /// <summary>Whether it lies on the trough or is expected; laid when left out. A lot that comes within 2 hours of an expected one takes its place.</summary>
+    /// <example>laid</example>
+    public LotStatus? Status { get; init; }
 
     /// <summary>What keeps it apart from other lots; that of the batch when left out.</summary>
     public LabelRequest? Label { get; init; }
@@ -41,7 +41,7 @@ public sealed record LotRequest : ICrossChecked
     public IEnumerable<FieldError> CrossCheck() =>
     [
         .. BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, null).Select(BatchFaultMapping.ToError),
-        .. Expected == true ? [] : Unsaid(),
+        .. Status == LotStatus.Expected ? [] : Unsaid(),
     ];
 
     private IEnumerable<FieldError> Unsaid()

@@ -32,7 +32,7 @@ public sealed record Batch(
         init => lots = new(value);
     }
 
-    /// <summary>Its lots, one where it was loaded at once; of an expected lot what nobody knows yet is that of the first.</summary>
+    /// <summary>Its lots, one where it was loaded at once; what nobody said of a lot is as of the first that tells it.</summary>
     public IReadOnlyList<LeafLot> EachLot =>
         Lots.Count == 0
             ? [new(LoadedAt, GreenWeightKg, Label, PluckedFrom, PluckedTo, MeasuredSurfaceWaterKgPerKg, SurfaceFeel, MeasuredMoistureWetBasis)]
@@ -45,14 +45,14 @@ public sealed record Batch(
     public DateTimeOffset LastCameAt => Lots.LastOrDefault(lot => !lot.IsExpected)?.LoadedAt ?? LoadedAt;
 
     /// <summary>A batch of lots in any order. One lot alone is the same as a batch without lots.</summary>
-    /// <exception cref="ArgumentException">The first lot lacks its label or the times of its plucking.</exception>
+    /// <exception cref="ArgumentException">No lot says its label, or when it was plucked.</exception>
     public static Batch OfLots(IReadOnlyList<LeafLot> lots, DateTimeOffset? readyBy = null)
     {
         IReadOnlyList<LeafLot> each = FilledIn(new LotsInOrder(lots));
         LeafLot first = each[0];
         if (first is not { Label: { } label, PluckedFrom: not null, PluckedTo: not null })
         {
-            throw new ArgumentException("The first lot has to say its label and when it was plucked.", nameof(lots));
+            throw new ArgumentException("One lot at least has to say its label and when it was plucked.", nameof(lots));
         }
 
         var whole = new Batch(
@@ -72,13 +72,18 @@ public sealed record Batch(
     public Batch WithLots(Func<IReadOnlyList<LeafLot>, IEnumerable<LeafLot>> change) =>
         OfLots([.. change(Lots.Count == 0 ? EachLot : Lots)], ReadyBy);
 
-    private static IReadOnlyList<LeafLot> FilledIn(IReadOnlyList<LeafLot> lots) =>
-    [
-        .. lots.Select(lot => lot with
-        {
-            Label = lot.Label ?? lots[0].Label,
-            PluckedFrom = lot.PluckedFrom ?? lot.LoadedAt - (lots[0].LoadedAt - lots[0].PluckedFrom),
-            PluckedTo = lot.PluckedTo ?? lot.LoadedAt - (lots[0].LoadedAt - lots[0].PluckedTo),
-        }),
-    ];
+    private static IReadOnlyList<LeafLot> FilledIn(IReadOnlyList<LeafLot> lots)
+    {
+        LeafLabel? label = lots.FirstOrDefault(lot => lot.Label is not null)?.Label;
+        LeafLot? known = lots.FirstOrDefault(lot => lot.PluckedFrom is not null && lot.PluckedTo is not null);
+        return
+        [
+            .. lots.Select(lot => lot with
+            {
+                Label = lot.Label ?? label,
+                PluckedFrom = lot.PluckedFrom ?? lot.LoadedAt - (known?.LoadedAt - known?.PluckedFrom),
+                PluckedTo = lot.PluckedTo ?? lot.LoadedAt - (known?.LoadedAt - known?.PluckedTo),
+            }),
+        ];
+    }
 }
