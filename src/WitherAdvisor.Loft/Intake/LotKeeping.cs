@@ -10,11 +10,14 @@ public static class LotKeeping
     /// <summary>What is to be said of a batch that comes onto a trough on which others still lie.</summary>
     public static IReadOnlyList<LotWarning> Warnings(
         StoredBatch coming, IReadOnlyList<StoredBatch> lying, StoredTrough trough) =>
-        [.. lying.SelectMany(other => Between(coming, other)), .. OverMostLoad(coming, lying, trough)];
+        [.. lying.SelectMany(other => Between(coming, other)), .. Within(coming), .. OverMostLoad(coming, lying, trough)];
 
     /// <summary>What is to be said of a lot that comes onto a batch: kinds of leaf that should be kept apart.</summary>
     public static IReadOnlyList<LotWarning> Warnings(LeafLot coming, StoredBatch onto) =>
         coming.Label is { } label ? [.. Mixing(label, onto)] : [];
+
+    private static IEnumerable<LotWarning> Within(StoredBatch coming) =>
+        coming.Batch.Lots.SelectMany(lot => Warnings(lot, coming)).DistinctBy(warning => warning.GetType());
 
     private static IEnumerable<LotWarning> Between(StoredBatch coming, StoredBatch other)
     {

@@ -2,7 +2,9 @@ using System.Text.Json;
 using WitherAdvisor.Advice;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Plans;
+using WitherAdvisor.Readings;
 using WitherAdvisor.Sites;
+using WitherAdvisor.Spells;
 using Xunit;
 
 namespace WitherAdvisor.Tests.Advice;
@@ -80,7 +82,8 @@ public sealed class LeafInLotsTests
     {
         AdviceOutcome.Advised expected = Of([Afternoon[0], Afternoon[1], new(Noon.AddHours(LastLotHour), 376, IsExpected: true)]);
 
-        Assert.Equal(Json(Of(Afternoon)), Json(expected));
+        Assert.Equal(JsonSerializer.Serialize(Of(Afternoon).Plan), JsonSerializer.Serialize(expected.Plan));
+        Assert.Contains(new Assumption.LotsExpected(1, 376), expected.Assumptions);
     }
 
     [Fact]
@@ -92,7 +95,7 @@ public sealed class LeafInLotsTests
 
         Assert.Equal(Noon.AddHours(-4), batch.PluckedFrom);
         Assert.Equal(Noon.AddHours(LastLotHour - 0.5), batch.PluckedTo);
-        Assert.True(advice.Plan.StopHour >= style.ShortestHoursSincePlucking + LastLotHour - 0.5 - 1e-9 || advice.KnownLeaf.Spell.Kind == WitherAdvisor.Spells.SpellKind.DryWindy);
+        Assert.True(advice.Plan.StopHour >= style.ShortestHoursSincePlucking + LastLotHour - 0.5 - 1e-9 || advice.KnownLeaf.Spell.Kind == SpellKind.DryWindy);
         Assert.True(advice.Plan.StopHour <= style.LongestHoursSincePlucking - 4);
     }
 
