@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Pages.Calibration;
 using WitherAdvisor.Api.Pages.Closing;
 using WitherAdvisor.Api.Pages.Home;
 using WitherAdvisor.Api.Pages.Log;
+using WitherAdvisor.Api.Pages.Lots;
 using WitherAdvisor.Api.Pages.Model;
 using WitherAdvisor.Api.Pages.Outcomes;
 using WitherAdvisor.Api.Pages.Readings;
@@ -41,6 +42,7 @@ internal static class PageRoutes
         pages.MapPost("/sites/{site}/weather/upload", UploadEndpoints.Enter);
         pages.MapGet("/batches/{batch}", AdvicePageEndpoints.Show);
         pages.MapPost("/batches/{batch}/advice", AdvicePageEndpoints.AdviseAgain);
+        pages.MapPost("/batches/{batch}/lots", LotEndpoints.Add);
         pages.MapPost("/batches/{batch}/unload", AdvicePageEndpoints.Unload);
         pages.MapPost("/batches/{batch}/unloaded", ClosingEndpoints.Unload);
         pages.MapPost("/batches/{batch}/cancelled", ClosingEndpoints.Cancel);

@@ -49,6 +49,7 @@ internal static class ServiceSetup
         builder.Services.AddScoped<AdviceMaking>();
         builder.Services.AddScoped<AdoptedCoefficients>();
         builder.Services.AddScoped<BatchIntake>();
+        builder.Services.AddScoped<LotIntake>();
         builder.Services.AddScoped<BatchClosing>();
         builder.Services.AddOutcomes();
         builder.Services.AddRecalibration();

@@ -26,7 +26,8 @@ internal sealed record BatchRow(
     string? Ended,
     string? EndReason,
     string? MixedIntoId,
-    long PluckingAssumed)
+    long PluckingAssumed,
+    long LotCount)
 {
     public static BatchRow Of(StoredBatch stored)
     {
@@ -44,9 +45,11 @@ internal sealed record BatchRow(
             stored.CreatedAt.ToUnixTimeMilliseconds(),
             stored.UnloadedAt?.ToUnixTimeMilliseconds(),
             StoredWord.Of(stored.Ended), stored.EndReason, stored.MixedIntoId,
-            stored.PluckingAssumed ? 1 : 0);
+            stored.PluckingAssumed ? 1 : 0,
+            batch.Lots.Count);
     }
 
+    /// <summary>The batch without its lots.</summary>
     public StoredBatch ToBatch() =>
         new(Id, SiteId, TroughId, ToLeafBatch(), DateTimeOffset.FromUnixTimeMilliseconds(CreatedAtMs), Instant(UnloadedAtMs),
             StoredWord.Read<BatchEnd>(Ended), EndReason, MixedIntoId, PluckingAssumed != 0);

@@ -50,7 +50,7 @@ internal static class OutcomeSql
     /// <summary>Where the second and the third of the rows begin that a line of the log is read into.</summary>
     public const string SplitOn = "BatchId,BatchId";
 
-    private static readonly string Line = $"SELECT {Of("b", SqliteBatches.BatchColumns)}, {Of("o", OutcomeColumns)}, {Of("f", FiguresColumns)}";
+    private static readonly string Line = $"SELECT {Of("b", BatchSql.Columns)}, {Of("o", OutcomeColumns)}, {Of("f", FiguresColumns)}";
 
     private const string NewestOutcome = "Outcome o ON o.BatchId = b.Id AND o.Version = (SELECT MAX(Version) FROM Outcome WHERE BatchId = b.Id)";
 

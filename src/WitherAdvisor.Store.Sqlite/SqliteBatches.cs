@@ -8,47 +8,11 @@ namespace WitherAdvisor.Store.Sqlite;
 /// <summary>Batches and the advice given for them, in SQLite.</summary>
 internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
 {
-    public const string BatchColumns = """
-        Id, SiteId, TroughId, Division, Field, Cultivar, BushAge, Standard,
-        PluckedFromMs, PluckedToMs, LoadedAtMs, GreenWeightKg,
-        MeasuredSurfaceWaterKgPerKg, SurfaceFeel, MeasuredMoistureWetBasis, ReadyByMs, CreatedAtMs, UnloadedAtMs,
-        Ended, EndReason, MixedIntoId, PluckingAssumed
-        """;
-
     private const string AdviceColumns = "Id, BatchId, MadeAtMs, Format, ModelVersion, CoefficientSet, RequestJson, OutcomeJson, AnswerJson";
-
-    public const string AddBatchSql = $"""
-        INSERT INTO Batch ({BatchColumns})
-        VALUES (
-            @Id, @SiteId, @TroughId, @Division, @Field, @Cultivar, @BushAge, @Standard,
-            @PluckedFromMs, @PluckedToMs, @LoadedAtMs, @GreenWeightKg,
-            @MeasuredSurfaceWaterKgPerKg, @SurfaceFeel, @MeasuredMoistureWetBasis, @ReadyByMs, @CreatedAtMs, @UnloadedAtMs,
-            @Ended, @EndReason, @MixedIntoId, @PluckingAssumed)
-        """;
 
     private const string AddAdviceSql = $"""
         INSERT INTO Advice ({AdviceColumns})
         VALUES (@Id, @BatchId, @MadeAtMs, @Format, @ModelVersion, @CoefficientSet, @RequestJson, @OutcomeJson, @AnswerJson)
-        """;
-
-    private const string ListSql = $"""
-        SELECT {BatchColumns} FROM Batch
-        WHERE SiteId = @siteId
-        ORDER BY CreatedAtMs DESC, Id DESC
-        LIMIT @most
-        """;
-
-    private const string OnTroughSql = $"""
-        SELECT {BatchColumns} FROM Batch
-        WHERE SiteId = @siteId AND TroughId = @troughId
-          AND LoadedAtMs <= @atMs AND (Ended IS NULL OR UnloadedAtMs > @atMs)
-        ORDER BY LoadedAtMs DESC, Id DESC
-        LIMIT @most
-        """;
-
-    public const string EndSql = """
-        UPDATE Batch SET Ended = @how, UnloadedAtMs = @atMs, MixedIntoId = @intoBatchId, EndReason = @reason
-        WHERE Id = @batchId AND Ended IS NULL
         """;
 
     private const string ListAdviceSql = $"""
@@ -75,13 +39,13 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         StoredBatch batch, MadeAdvice advice, bool onceOnly, SqliteConnection connection, DbTransaction transaction)
     {
         object place = OnTroughAt(batch.SiteId, batch.TroughId, batch.Batch.LoadedAt);
-        List<StoredBatch> lying = [.. connection.Query<BatchRow>(OnTroughSql, place, transaction).Select(row => row.ToBatch())];
+        List<StoredBatch> lying = [.. connection.Query<BatchRow>(BatchSql.OnTrough, place, transaction).Select(row => BatchSql.Whole(row, connection, transaction))];
         if (onceOnly && lying.Find(other => other.Batch == batch.Batch) is { } same)
         {
             return new(lying, same);
         }
 
-        connection.Execute(AddBatchSql, BatchRow.Of(batch), transaction);
+        BatchSql.Add(batch, connection, transaction);
         Add(advice, connection, transaction);
         return new(lying, null);
     }
@@ -91,30 +55,31 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         + connection.Execute(OutcomeSql.AddFigures, FiguresRow.Of(advice.Figures), transaction);
 
     public Task<StoredBatch?> Find(string batchId, CancellationToken cancel = default) => database.Read(
-        connection => connection.QuerySingleOrDefault<BatchRow>(
-            $"SELECT {BatchColumns} FROM Batch WHERE Id = @batchId", new { batchId })?.ToBatch(),
-        cancel);
+        connection => Find(batchId, connection, null), cancel);
 
     public Task<IReadOnlyList<StoredBatch>> List(string siteId, int most, CancellationToken cancel = default)
     {
         // SQLite takes a negative limit for none at all.
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(most);
-        return Batches(ListSql, new { siteId, most }, cancel);
+        return Batches(BatchSql.List, new { siteId, most }, cancel);
     }
 
     public Task<IReadOnlyList<StoredBatch>> OnTrough(
         string siteId, string troughId, DateTimeOffset at, CancellationToken cancel = default) =>
-        Batches(OnTroughSql, OnTroughAt(siteId, troughId, at), cancel);
+        Batches(BatchSql.OnTrough, OnTroughAt(siteId, troughId, at), cancel);
 
     public Task<bool> MarkUnloaded(string batchId, DateTimeOffset at, CancellationToken cancel = default) =>
-        End(batchId, BatchEnd.Unloaded, at, null, null, cancel);
+        End(batchId, BatchEnd.Unloaded, at, null, null, null, cancel);
 
     public Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default) =>
-        End(batchId, BatchEnd.Cancelled, at, null, reason, cancel);
+        End(batchId, BatchEnd.Cancelled, at, null, reason, null, cancel);
 
     public Task<bool> MarkMixed(
-        string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default) =>
-        End(batchId, BatchEnd.Mixed, at, intoBatchId, reason, cancel);
+        string batchId, DateTimeOffset at, string intoBatchId, string reason, LeafChange? grown, CancellationToken cancel = default) =>
+        End(batchId, BatchEnd.Mixed, at, intoBatchId, reason, grown, cancel);
+
+    public Task<bool> ChangeLeaf(LeafChange change, CancellationToken cancel = default) => database.WriteOrTakeBack(
+        owner: $"batch '{change.Seen.Id}'", (connection, transaction) => Change(change, connection, transaction), cancel);
 
     public Task AddAdvice(MadeAdvice advice, CancellationToken cancel = default) => database.Write(
         owner: $"batch '{advice.Kept.BatchId}'", (connection, transaction) => Add(advice, connection, transaction), cancel);
@@ -134,17 +99,35 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         new { siteId, troughId, atMs = at.ToUnixTimeMilliseconds(), most = IBatchStore.MostListed };
 
     private Task<bool> End(
-        string batchId, BatchEnd how, DateTimeOffset at, string? intoBatchId, string? reason, CancellationToken cancel) =>
-        database.Write(
+        string batchId, BatchEnd how, DateTimeOffset at, string? intoBatchId, string? reason, LeafChange? grown, CancellationToken cancel) =>
+        database.WriteOrTakeBack(
             owner: $"batch '{intoBatchId}'",
             (connection, transaction) => connection.Execute(
-                EndSql,
+                BatchSql.End,
                 new { batchId, how = StoredWord.Of(how), atMs = at.ToUnixTimeMilliseconds(), intoBatchId, reason },
-                transaction) == 1,
+                transaction) == 1
+                && (grown is null || Change(grown, connection, transaction)),
             cancel);
+
+    private static bool Change(LeafChange change, SqliteConnection connection, DbTransaction transaction)
+    {
+        if (Find(change.Seen.Id, connection, transaction) is not { IsRunning: true } now || now != change.Seen)
+        {
+            return false;
+        }
+
+        BatchSql.Change(now with { Batch = change.Leaf }, connection, transaction);
+        Add(change.Advice, connection, transaction);
+        return true;
+    }
+
+    private static StoredBatch? Find(string batchId, SqliteConnection connection, DbTransaction? transaction) =>
+        connection.QuerySingleOrDefault<BatchRow>(BatchSql.ById, new { batchId }, transaction) is { } row
+            ? BatchSql.Whole(row, connection, transaction)
+            : null;
 
     private Task<IReadOnlyList<StoredBatch>> Batches(string sql, object parameters, CancellationToken cancel) =>
         database.Read<IReadOnlyList<StoredBatch>>(
-            connection => [.. connection.Query<BatchRow>(sql, parameters).Select(row => row.ToBatch())],
+            connection => [.. connection.Query<BatchRow>(sql, parameters).Select(row => BatchSql.Whole(row, connection))],
             cancel);
 }

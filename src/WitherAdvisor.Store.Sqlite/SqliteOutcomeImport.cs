@@ -14,10 +14,10 @@ internal sealed class SqliteOutcomeImport(string siteId, SqliteConnection connec
     public KeptBatch? Find(string troughId, DateTimeOffset loadedAt, string division, string field) => Find(
         OutcomeSql.BatchByLabel, new { siteId, troughId, loadedAtMs = loadedAt.ToUnixTimeMilliseconds(), division, field });
 
-    public void Add(StoredBatch batch) => connection.Execute(SqliteBatches.AddBatchSql, BatchRow.Of(batch), transaction);
+    public void Add(StoredBatch batch) => BatchSql.Add(batch, connection, transaction);
 
     public void Unload(string batchId, DateTimeOffset? at) => connection.Execute(
-        SqliteBatches.EndSql,
+        BatchSql.End,
         new
         {
             batchId,
@@ -35,7 +35,7 @@ internal sealed class SqliteOutcomeImport(string siteId, SqliteConnection connec
     private KeptBatch? Find(string sql, object parameters) => connection
         .Query<BatchRow, OutcomeRow?, FiguresRow?, KeptBatch>(
             sql,
-            (batch, outcome, figures) => new(batch.ToBatch(), outcome?.ToOutcome(), figures?.ToFigures()),
+            (batch, outcome, figures) => new(BatchSql.Whole(batch, connection, transaction), outcome?.ToOutcome(), figures?.ToFigures()),
             parameters, transaction, splitOn: OutcomeSql.SplitOn)
         .FirstOrDefault();
 }

@@ -75,7 +75,7 @@ internal sealed class SqliteOutcomes(SqliteDatabase database) : IOutcomeStore
     private static IEnumerable<LoggedOutcome> Lines(SqliteConnection connection, string siteId, OutcomeFilter filter) =>
         connection.Query<BatchRow, OutcomeRow, FiguresRow?, LoggedOutcome>(
             OutcomeSql.Log(filter),
-            (batch, outcome, figures) => new(batch.ToBatch(), outcome.ToOutcome(), figures?.ToFigures()),
+            (batch, outcome, figures) => new(BatchSql.Whole(batch, connection), outcome.ToOutcome(), figures?.ToFigures()),
             new
             {
                 siteId,

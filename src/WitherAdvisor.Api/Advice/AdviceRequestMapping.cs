@@ -5,6 +5,7 @@ using WitherAdvisor.Api.Sites;
 using WitherAdvisor.Api.Troughs;
 using WitherAdvisor.Api.Weather;
 using WitherAdvisor.Coefficients;
+using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Advising;
 using WitherAdvisor.Loft.Records;
 using WitherAdvisor.Readings;
@@ -16,15 +17,16 @@ internal static class AdviceRequestMapping
 {
     public static AdviceInputs ToDomain(StatelessAdviceRequest input)
     {
-        DateTimeOffset loadedAt = input.Batch.LoadedAt;
+        Batch batch = BatchMapping.ToDomain(input.Batch);
+        DateTimeOffset come = batch.LastCameAt;
         List<WeatherReading> read = Readings(input.Weather);
         return new(input.Site.Name, input.Site.TimeZone, input.Trough.Name, new AdviceRequest(
             SiteMapping.ToDomain(input.Site),
             TroughMapping.ToDomain(input.Trough),
-            BatchMapping.ToDomain(input.Batch),
-            read.FindAll(reading => reading.Time <= loadedAt),
+            batch,
+            read.FindAll(reading => reading.Time <= come),
             [.. (input.RainTotals ?? []).Select(total => total.ToDomain())],
-            AirAhead.Of(read, Readings(input.Forecast), loadedAt),
+            AirAhead.Of(read, Readings(input.Forecast), come),
             CoefficientsMapping.ToDomain(input.Coefficients)));
     }
 

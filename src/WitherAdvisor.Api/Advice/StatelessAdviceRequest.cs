@@ -47,12 +47,14 @@ public sealed record StatelessAdviceRequest : ICrossChecked
 
     public IEnumerable<FieldError> CrossCheck() =>
     [
-        .. BatchRules.Load(Batch.GreenWeightKg, TroughMapping.ToDomain(Trough)).Select(fault => BatchFaultMapping.ToError(fault).Inside("batch")),
+        .. BatchRules.Load(WholeWeightKg, TroughMapping.ToDomain(Trough), Batch.Lots is { Count: > 0 }).Select(fault => BatchFaultMapping.ToError(fault).Inside("batch")),
         .. RepeatedTimes.In(Weather ?? [], "weather"),
         .. RepeatedTimes.In(Forecast ?? [], "forecast"),
         .. TooLate(Weather ?? [], "weather"),
         .. TooLate(Forecast ?? [], "forecast"),
     ];
+
+    private double WholeWeightKg => Batch.GreenWeightKg + (Batch.Lots ?? []).Sum(lot => lot.GreenWeightKg);
 
     private IEnumerable<FieldError> TooLate(IReadOnlyList<ReadingRequest> readings, string list) =>
         readings.Index()

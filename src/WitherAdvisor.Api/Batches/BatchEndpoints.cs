@@ -18,6 +18,7 @@ internal static class BatchEndpoints
         RouteGroupBuilder batches = v1.MapGroup("").WithTags("Batches");
         batches.MapGet("sites/{site}/batches", ListBatches);
         batches.MapPost("sites/{site}/batches", PostBatch);
+        batches.MapPost("sites/{site}/batches/{batch}/lots", PostLot).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
         batches.MapGet("batches/{batch}", GetBatch);
         batches.MapPost("batches/{batch}/unloaded", PostUnloaded).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
         batches.MapPost("batches/{batch}/cancelled", PostCancelled).Produces<ProblemResponse>(StatusCodes.Status409Conflict);
@@ -44,12 +45,25 @@ internal static class BatchEndpoints
         BatchOnTroughRequest batch = body.Value;
         return await intake.Take(site, batch.Trough, BatchMapping.ToDomain(batch), onceOnly: false, cancel) switch
         {
-            IntakeResult.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken, await feeds.Of(site, cancel))),
+            IntakeResult.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken.Batch, taken.Warnings, taken.Advice, await feeds.Of(site, cancel))),
             IntakeResult.Refused refused => Problem.InvalidInput([.. refused.Faults.Select(BatchFaultMapping.ToError)]),
             IntakeResult.UnknownTrough => Problem.Unknown("trough", batch.Trough),
             _ => Problem.Unknown("site", site),
         };
     }
+
+    /// <summary>Adds a lot to a running batch, in any order of loading, and advises on the whole again.</summary>
+    private static async Task<Results<Created<TakenBatchResponse>, ProblemResult>> PostLot(
+        string site, string batch, Body<LotRequest> body, LotIntake intake, FeedStates feeds, CancellationToken cancel) =>
+        await intake.Add(site, batch, LotMapping.ToDomain(body.Value), cancel) switch
+        {
+            LotIntakeResult.Taken taken => TypedResults.Created(
+                $"/v1/advice/{taken.Advice.Id}", Answer(taken.Batch, taken.Warnings, taken.Advice, await feeds.Of(site, cancel))),
+            LotIntakeResult.Refused refused => Problem.InvalidInput([.. refused.Faults.Select(BatchFaultMapping.ToError)]),
+            LotIntakeResult.Ended ended => AlreadyEnded.Batch(ended.Batch),
+            LotIntakeResult.UnknownBatch => Problem.Unknown("batch", batch),
+            _ => Problem.Unknown("site", site),
+        };
 
     /// <summary>One batch.</summary>
     private static async Task<Results<Ok<BatchResponse>, ProblemResult>> GetBatch(
@@ -79,11 +93,12 @@ internal static class BatchEndpoints
             ? TypedResults.Ok(BatchMapping.ToResponse(ended.Batch))
             : ClosingProblems.Of(result, batch, field);
 
-    private static TakenBatchResponse Answer(IntakeResult.Taken taken, FeedStateResponse? feed) => new()
+    private static TakenBatchResponse Answer(
+        StoredBatch batch, IReadOnlyList<Loft.Intake.LotWarning> warnings, KeptAdvice advice, FeedStateResponse? feed) => new()
     {
-        Batch = BatchMapping.ToResponse(taken.Batch),
-        Warnings = [.. taken.Warnings.Select(LotWarningMapping.ToResponse)],
-        Kept = KeptAdviceResponse.Of(taken.Advice),
+        Batch = BatchMapping.ToResponse(batch),
+        Warnings = [.. warnings.Select(LotWarningMapping.ToResponse)],
+        Kept = KeptAdviceResponse.Of(advice),
         Feed = feed,
     };
 }

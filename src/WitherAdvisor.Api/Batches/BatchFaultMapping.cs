@@ -17,8 +17,13 @@ internal static class BatchFaultMapping
         BatchFault.WantedAtAnImpossibleTime wanted =>
             Wrong("ready_by", wanted.ReadyBy, $"after loaded_at, {Rfc3339.Format(wanted.LoadedAt)}, by at most {wanted.MostHours} h"),
         BatchFault.TooMuchLeaf leaf => FieldError.Of(
-            "green_weight_kg", $"{leaf.GivenKg}",
+            leaf.InLots ? "lots" : "green_weight_kg", leaf.InLots ? $"{leaf.GivenKg} kg with the first lot" : $"{leaf.GivenKg}",
             $"at most {leaf.MostKg:0.##} kg on this trough: {leaf.AreaM2} m² at {leaf.MostKgPerM2} kg/m²"),
+        BatchFault.TooMuchWithLot lot => FieldError.Of(
+            "green_weight_kg", $"{lot.GivenKg}",
+            $"at most {Math.Max(lot.MostKg - lot.LyingKg, 0):0.##} kg: the trough takes {lot.MostKg:0.##} kg, of which {lot.LyingKg:0.##} kg are on it or expected"),
+        BatchFault.LotTooFarApart lot => Wrong(
+            "loaded_at", lot.LoadedAt, $"within {lot.MostHours} h of the other lots, {Rfc3339.Format(lot.Other)}"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "No field for this fault."),
     };
 

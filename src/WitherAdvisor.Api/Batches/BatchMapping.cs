@@ -7,7 +7,14 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>A batch between request, domain and store.</summary>
 internal static class BatchMapping
 {
-    public static Batch ToDomain(BatchRequest input) => new(
+    /// <summary>The members of a batch tell of its first lot; without further lots, of all its leaf.</summary>
+    public static Batch ToDomain(BatchRequest input)
+    {
+        Batch first = First(input);
+        return input.Lots is { Count: > 0 } further ? first.WithLots(lots => [.. lots, .. further.Select(LotMapping.ToDomain)]) : first;
+    }
+
+    private static Batch First(BatchRequest input) => new(
         input.Label.ToDomain(),
         input.PluckedFrom,
         input.PluckedTo,
@@ -18,19 +25,22 @@ internal static class BatchMapping
         Percent.ToFraction(input.MeasuredMoistureWetBasisPercent),
         input.ReadyBy);
 
-    public static BatchRequest ToRequest(Batch batch) => new()
+    public static BatchRequest ToRequest(Batch batch)
     {
-        Label = LabelRequest.Of(batch.Label),
-        PluckedFrom = batch.PluckedFrom,
-        PluckedTo = batch.PluckedTo,
-        LoadedAt = batch.LoadedAt,
-        GreenWeightKg = batch.GreenWeightKg,
-        SurfaceWater = batch.MeasuredSurfaceWaterKgPerKg is null && batch.SurfaceFeel is null
-            ? null
-            : new() { MeasuredKgPerKg = batch.MeasuredSurfaceWaterKgPerKg, Feel = batch.SurfaceFeel },
-        MeasuredMoistureWetBasisPercent = Percent.Of(batch.MeasuredMoistureWetBasis),
-        ReadyBy = batch.ReadyBy,
-    };
+        LeafLot first = batch.EachLot[0];
+        return new()
+        {
+            Label = LabelRequest.Of(first.Label ?? batch.Label),
+            PluckedFrom = first.PluckedFrom ?? batch.PluckedFrom,
+            PluckedTo = first.PluckedTo ?? batch.PluckedTo,
+            LoadedAt = first.LoadedAt,
+            GreenWeightKg = first.GreenWeightKg,
+            SurfaceWater = SurfaceWaterRequest.Of(first.MeasuredSurfaceWaterKgPerKg, first.SurfaceFeel),
+            MeasuredMoistureWetBasisPercent = Percent.Of(first.MeasuredMoistureWetBasis),
+            ReadyBy = batch.ReadyBy,
+            Lots = batch.Lots.Count == 0 ? null : [.. batch.Lots.Skip(1).Select(LotMapping.ToRequest)],
+        };
+    }
 
     public static BatchStatus ToStatus(BatchEnd? ended) => ended switch
     {

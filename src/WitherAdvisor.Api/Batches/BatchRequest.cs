@@ -3,7 +3,7 @@ using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Batches;
 
-/// <summary>A batch of leaf on a trough.</summary>
+/// <summary>A batch of leaf on a trough; where it comes in lots, its own members tell of the first.</summary>
 public record BatchRequest : ICrossChecked
 {
     /// <summary>What keeps it apart from other lots.</summary>
@@ -38,6 +38,27 @@ public record BatchRequest : ICrossChecked
     /// <example>2026-03-02T01:00:00+05:30</example>
     public DateTimeOffset? ReadyBy { get; init; }
 
+    /// <summary>Further lots laid on this leaf through the afternoon, come or expected, in any order; none when left out. The plan is for all together.</summary>
+    [Listed(BatchRules.MostLots)]
+    public IReadOnlyList<LotRequest>? Lots { get; init; }
+
     public IEnumerable<FieldError> CrossCheck() =>
-        BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, ReadyBy).Select(BatchFaultMapping.ToError);
+    [
+        .. BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, ReadyBy).Select(BatchFaultMapping.ToError),
+        .. (Lots ?? []).Index().SelectMany(lot => FromFirst(lot.Item).Select(error => error.Inside(FieldPath.Item("lots", lot.Index)))),
+    ];
+
+    private IEnumerable<FieldError> FromFirst(LotRequest lot)
+    {
+        if (lot.LoadedAt < LoadedAt)
+        {
+            yield return FieldError.Of(
+                "loaded_at", $"\"{Rfc3339.Format(lot.LoadedAt)}\"", $"at or after loaded_at of the first lot, {Rfc3339.Format(LoadedAt)}");
+        }
+
+        if ((lot.LoadedAt - LoadedAt).TotalHours > BatchRules.MostHoursBetweenLots)
+        {
+            yield return BatchFaultMapping.ToError(new BatchFault.LotTooFarApart(lot.LoadedAt, LoadedAt, BatchRules.MostHoursBetweenLots));
+        }
+    }
 }

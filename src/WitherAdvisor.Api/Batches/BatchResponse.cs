@@ -14,6 +14,7 @@ public sealed record BatchResponse : BatchRequest
         Id = stored.Id;
         Site = stored.SiteId;
         Trough = stored.TroughId;
+        WholeWeightKg = stored.Batch.GreenWeightKg;
         CreatedAt = stored.CreatedAt;
         UnloadedAt = stored.UnloadedAt;
         Status = BatchMapping.ToStatus(stored.Ended);
@@ -36,6 +37,10 @@ public sealed record BatchResponse : BatchRequest
     /// <example>trough-1</example>
     [JsonPropertyOrder(-1)]
     public required string Trough { get; init; }
+
+    /// <summary>Weight of all its lots as they came in or are expected.</summary>
+    /// <example>1176</example>
+    public required double WholeWeightKg { get; init; }
 
     /// <summary>When it was entered.</summary>
     /// <example>2026-03-01T13:05:00+05:30</example>

@@ -3,7 +3,7 @@ namespace WitherAdvisor.Api.Batches;
 /// <summary>Leaf that should be kept apart and is not. A warning: the person in charge decides.</summary>
 public sealed record LotWarning
 {
-    /// <summary>One of: holds_another_label, mixes_bush_ages, mixes_cultivars, mixes_leaf_standards, load_over_most.</summary>
+    /// <summary>One of: holds_another_batch, holds_another_label, mixes_bush_ages, mixes_cultivars, mixes_leaf_standards, load_over_most.</summary>
     /// <example>holds_another_label</example>
     public required string Code { get; init; }
 

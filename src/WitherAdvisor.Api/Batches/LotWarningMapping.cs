@@ -17,6 +17,7 @@ internal static class LotWarningMapping
 
     private static string Code(Domain warning) => warning switch
     {
+        Domain.HoldsAnotherBatch => "holds_another_batch",
         Domain.HoldsAnotherLabel => "holds_another_label",
         Domain.MixesBushAges => "mixes_bush_ages",
         Domain.MixesCultivars => "mixes_cultivars",
@@ -27,6 +28,7 @@ internal static class LotWarningMapping
 
     private static StoredBatch? Other(Domain warning) => warning switch
     {
+        Domain.HoldsAnotherBatch holds => holds.Other,
         Domain.HoldsAnotherLabel holds => holds.Other,
         Domain.MixesBushAges mixes => mixes.Other,
         Domain.MixesCultivars mixes => mixes.Other,

@@ -14,4 +14,8 @@ public sealed record SurfaceWaterRequest
     /// <summary>By a squeezed handful: dry palm, damp palm, wet palm, or water dripping from it.</summary>
     /// <example>wet</example>
     public SurfaceFeel? Feel { get; init; }
+
+    /// <summary>Null where nobody found anything.</summary>
+    internal static SurfaceWaterRequest? Of(double? measuredKgPerKg, SurfaceFeel? feel) =>
+        measuredKgPerKg is null && feel is null ? null : new() { MeasuredKgPerKg = measuredKgPerKg, Feel = feel };
 }

@@ -12,7 +12,7 @@ public sealed record TakenBatchResponse
     /// <summary>Leaf that should be kept apart and is not; empty where all is well.</summary>
     public required IReadOnlyList<LotWarning> Warnings { get; init; }
 
-    /// <summary>Its first advice, as kept.</summary>
+    /// <summary>The advice made for it, as kept.</summary>
     public required KeptAdviceResponse Kept { get; init; }
 
     /// <summary>State of the site's feed; null where it has none. Not part of the advice.</summary>

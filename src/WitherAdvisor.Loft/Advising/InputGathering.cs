@@ -30,16 +30,17 @@ public sealed class InputGathering(IWeatherStore weather, AdoptedCoefficients co
         Batch leaf = batch.Batch;
         DateTimeOffset from = leaf.LoadedAt - HistoryWanted;
         DateTimeOffset to = leaf.LoadedAt + NightWanted;
-        var totals = await weather.ReadRainTotals(site.Id, from, leaf.LoadedAt, cancel);
+        DateTimeOffset come = leaf.LastCameAt;
+        var totals = await weather.ReadRainTotals(site.Id, from, come, cancel);
         var composed = WeatherComposition.Of(await weather.ReadSourced(site.Id, from, to, cancel), totals);
         List<WeatherReading> read = [.. composed.Weather.TakeLast(MostReadings)];
         return new(site.Name, site.TimeZone, trough.Name, new(
             site.Site,
             trough.Trough,
             leaf,
-            read.FindAll(reading => reading.Time <= leaf.LoadedAt),
+            read.FindAll(reading => reading.Time <= come),
             composed.RainTotals,
-            AirAhead.Of(read, composed.ForecastToCompare.TakeLast(MostForecast), leaf.LoadedAt),
+            AirAhead.Of(read, composed.ForecastToCompare.TakeLast(MostForecast), come),
             await coefficients.For(site.Id, leaf.Label, cancel) ?? new WitherCoefficients()));
     }
 }

@@ -25,13 +25,17 @@ public sealed class BatchIntake(ISiteStore sites, IBatchStore batches, AdviceMak
 
         List<BatchFault> faults =
         [
-            .. BatchRules.Times(batch.PluckedFrom, batch.PluckedTo, batch.LoadedAt, batch.ReadyBy),
-            .. BatchRules.Load(batch.GreenWeightKg, trough.Trough),
+            .. Times(batch),
+            .. BatchRules.Load(batch.GreenWeightKg, trough.Trough, batch.Lots.Count > 0),
         ];
         return faults.Count > 0
             ? new IntakeResult.Refused(faults)
             : await Keep(site, trough, batch.InUtc(), onceOnly, cancel);
     }
+
+    private static IEnumerable<BatchFault> Times(Batch batch) =>
+        batch.EachLot.SelectMany((lot, place) =>
+            BatchRules.Times(lot.PluckedFrom, lot.PluckedTo, lot.LoadedAt, place == 0 ? batch.ReadyBy : null));
 
     private async Task<IntakeResult> Keep(
         StoredSite site, StoredTrough trough, Batch leaf, bool onceOnly, CancellationToken cancel)

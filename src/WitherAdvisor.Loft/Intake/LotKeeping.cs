@@ -10,17 +10,31 @@ public static class LotKeeping
     /// <summary>What is to be said of a batch that comes onto a trough on which others still lie.</summary>
     public static IReadOnlyList<LotWarning> Warnings(
         StoredBatch coming, IReadOnlyList<StoredBatch> lying, StoredTrough trough) =>
-        [.. lying.SelectMany(other => Between(coming, other)), .. OverMostLoad(coming, lying, trough)];
+        [.. lying.SelectMany(other => Between(coming, other)), .. Within(coming), .. OverMostLoad(coming, lying, trough)];
+
+    /// <summary>What is to be said of a lot that comes onto a batch: kinds of leaf that should be kept apart.</summary>
+    public static IReadOnlyList<LotWarning> Warnings(LeafLot coming, StoredBatch onto) =>
+        coming.Label is { } label ? [.. Mixing(label, onto)] : [];
+
+    private static IEnumerable<LotWarning> Within(StoredBatch coming) =>
+        coming.Batch.Lots.SelectMany(lot => Warnings(lot, coming)).DistinctBy(warning => warning.GetType());
 
     private static IEnumerable<LotWarning> Between(StoredBatch coming, StoredBatch other)
     {
         LeafLabel mine = coming.Batch.Label;
         LeafLabel theirs = other.Batch.Label;
-        if (mine != theirs)
+        yield return mine == theirs
+            ? new LotWarning.HoldsAnotherBatch(coming.TroughId, other)
+            : new LotWarning.HoldsAnotherLabel(coming.TroughId, other);
+        foreach (LotWarning mixes in Mixing(mine, other))
         {
-            yield return new LotWarning.HoldsAnotherLabel(coming.TroughId, other);
+            yield return mixes;
         }
+    }
 
+    private static IEnumerable<LotWarning> Mixing(LeafLabel mine, StoredBatch other)
+    {
+        LeafLabel theirs = other.Batch.Label;
         if (Differ(mine.BushAge, theirs.BushAge))
         {
             yield return new LotWarning.MixesBushAges(other);

@@ -9,6 +9,9 @@ public abstract record LotWarning
     {
     }
 
+    /// <summary>Another batch of the same label lies there: two withers on one trough, where this may be a lot of the other.</summary>
+    public sealed record HoldsAnotherBatch(string TroughId, StoredBatch Other) : LotWarning;
+
     public sealed record HoldsAnotherLabel(string TroughId, StoredBatch Other) : LotWarning;
 
     public sealed record MixesBushAges(StoredBatch Other) : LotWarning;

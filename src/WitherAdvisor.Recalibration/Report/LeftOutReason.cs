@@ -29,4 +29,7 @@ public enum LeftOutReason
 
     /// <summary>A weight or moisture found is not possible.</summary>
     FindingOutOfRange,
+
+    /// <summary>It was loaded in lots, and a bed that grows is not yet learned from.</summary>
+    LoadedInLots,
 }

@@ -7,6 +7,9 @@ public static class LotWarningWording
 {
     public static string Sentence(Wordbook words, LotWarning warning) => warning switch
     {
+        LotWarning.HoldsAnotherBatch holds => words.Say(
+            "lot_warning.holds_another_batch",
+            ("trough", holds.TroughId), ("division", holds.Other.Batch.Label.Division), ("field", holds.Other.Batch.Label.Field)),
         LotWarning.HoldsAnotherLabel holds => words.Say(
             "lot_warning.holds_another_label",
             ("trough", holds.TroughId), ("division", holds.Other.Batch.Label.Division), ("field", holds.Other.Batch.Label.Field)),

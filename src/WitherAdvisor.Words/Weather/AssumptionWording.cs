@@ -39,6 +39,7 @@ public static class AssumptionWording
         Assumption.AirNotForecast air => words.Say(
             "assumption.air_not_forecast",
             ("unknown", air.UnknownHours), ("hours", air.Hours), ("what_was_done", string.Join("; ", Done(words, air)))),
+        Assumption.LotsExpected expected => words.Say("assumption.lots_expected", ("lots", expected.Lots), ("weight", $"{expected.WeightKg:0.#}")),
         Assumption.SaidThen then => Tell(words, then).Text,
         _ => DoubtWording.Sentence(words, assumption),
     };

@@ -1,7 +1,7 @@
 namespace WitherAdvisor.Bed;
 
-/// <summary>The one loop that takes a bed through time: step by step, turn by turn, to where its course ends.</summary>
-/// <remarks>A turn is done when the bed is run past its hour, not to it: what is looked at on that hour is not turned yet.</remarks>
+/// <summary>The one loop that takes a bed through time: step by step, lot by lot, turn by turn, to where its course ends.</summary>
+/// <remarks>Leaf is laid on and turned when the bed is run past the hour, not to it: what is looked at on that hour is from before.</remarks>
 internal sealed class BedRun(BedSetup setup, TurnTimes turns, StepCut cut)
 {
     private const double SecondsPerHour = 3600;
@@ -11,16 +11,28 @@ internal sealed class BedRun(BedSetup setup, TurnTimes turns, StepCut cut)
 
     private readonly double longestStepHours = setup.LongestStepS / SecondsPerHour;
 
+    private int laid;
+
     public LeafBed Bed { get; } = new(setup);
 
     /// <summary>Hours from loading to where the bed stands.</summary>
     public double Hour { get; private set; } = setup.Start.Hour;
+
+    /// <summary>When leaf is laid on next; infinite where all is on.</summary>
+    private double NextLotHour => laid < setup.Later.Count ? setup.Later[laid].Hour : double.PositiveInfinity;
 
     /// <summary>Runs to the end of a course; another may be begun there.</summary>
     public void Through(IBedCourse course)
     {
         while (course.LegFrom(Hour) is { } leg)
         {
+            if (NextLotHour <= Hour)
+            {
+                Bed.Lay(setup.Later[laid++]);
+                course.Laid(Bed, Hour);
+                continue;
+            }
+
             while (turns.NextHour <= Hour)
             {
                 Bed.Turn();
@@ -28,7 +40,7 @@ internal sealed class BedRun(BedSetup setup, TurnTimes turns, StepCut cut)
                 course.Turned(Bed, Hour);
             }
 
-            (double end, int steps) = Cut(Math.Min(leg.ToHour, turns.NextHour));
+            (double end, int steps) = Cut(Math.Min(Math.Min(leg.ToHour, turns.NextHour), NextLotHour));
             if (!March(course, leg.Air, end, steps))
             {
                 return;

@@ -6,7 +6,7 @@ namespace WitherAdvisor.Bed;
 
 /// <summary>One square metre of a loaded trough.</summary>
 /// <param name="Start">The bed where it begins.</param>
-/// <param name="DryMassKgPerM2">M: dry matter per area, kg/m².</param>
+/// <param name="DryMassKgPerM2">M: dry matter per area where it begins, kg/m².</param>
 /// <param name="AirflowM3PerSM2">Volume of plenum air per area, m³/s·m².</param>
 /// <param name="PressurePa">Of the air, Pa.</param>
 /// <param name="Saturation">Saturation at that pressure.</param>
@@ -30,6 +30,9 @@ public sealed record BedSetup(
         : this(BedState.AtLoading(leaf), dryMassKgPerM2, airflowM3PerSM2, pressurePa, saturation, coefficients, layers, longestStepS)
     {
     }
+
+    /// <summary>Lots still to be laid on, in order.</summary>
+    public IReadOnlyList<LaidLot> Later { get; init; } = [];
 
     /// <summary>The leaf as it was loaded.</summary>
     public LeafState Leaf => Start.Loaded;

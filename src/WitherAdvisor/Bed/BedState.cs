@@ -3,13 +3,16 @@ using WitherAdvisor.Leaf;
 namespace WitherAdvisor.Bed;
 
 /// <summary>A bed as it stands at an hour of its wither.</summary>
-/// <param name="Loaded">The leaf as it was loaded: what dry matter and surface capacity are reckoned from.</param>
+/// <param name="Loaded">The leaf as it was loaded, the mean where it came in lots: what dry matter and surface capacity are reckoned from.</param>
 /// <param name="Hour">Hours since loading.</param>
 /// <param name="TissueDryBasis">Water in the leaf by layers of equal dry matter from the mesh up, kg per kg dry matter; at least one.</param>
 /// <param name="SurfaceDryBasis">Water on the leaf by the same layers, kg per kg dry matter.</param>
 public sealed record BedState(
     LeafState Loaded, double Hour, IReadOnlyList<double> TissueDryBasis, IReadOnlyList<double> SurfaceDryBasis)
 {
+    /// <summary>Water in the leaf as it was loaded, by the same layers, kg per kg dry matter; null where all was loaded alike.</summary>
+    public IReadOnlyList<double>? FreshDryBasis { get; init; }
+
     /// <summary>Leaf just loaded, the same at every height.</summary>
     public static BedState AtLoading(LeafState leaf) => new(
         leaf, 0, [Moisture.DryBasis(leaf.TissueMoistureWetBasis)],
@@ -28,7 +31,10 @@ public sealed record BedState(
             : new(
                 leaf, Hour,
                 Scaled(TissueDryBasis, other.TissueDryBasis[0], before.TissueDryBasis[0]),
-                Scaled(SurfaceDryBasis, other.SurfaceDryBasis[0], before.SurfaceDryBasis[0]));
+                Scaled(SurfaceDryBasis, other.SurfaceDryBasis[0], before.SurfaceDryBasis[0]))
+            {
+                FreshDryBasis = FreshDryBasis is null ? null : Scaled(FreshDryBasis, other.TissueDryBasis[0], before.TissueDryBasis[0]),
+            };
     }
 
     /// <summary>Fills layers of a bed that may be cut otherwise; no water is lost or gained.</summary>

@@ -14,6 +14,11 @@ internal interface IBedCourse
     {
     }
 
+    /// <summary>Told after leaf is laid on.</summary>
+    void Laid(LeafBed bed, double hour)
+    {
+    }
+
     /// <summary>Told after the bed is turned.</summary>
     void Turned(LeafBed bed, double hour)
     {

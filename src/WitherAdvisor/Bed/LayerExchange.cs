@@ -11,12 +11,13 @@ internal sealed class LayerExchange
     private readonly SaturationTable saturation;
     private readonly double pressurePa;
     private readonly double airflowM3PerSM2;
-    private readonly double layerMassKgPerM2;
+    private readonly double surfaceCapacityKgPerKg;
+    private readonly double[] surfaceCapacityInverse;
+    private double layerMassKgPerM2;
     private readonly double leafAreaTimesFilm;
     private readonly double filmOverCuticle;
     private readonly double referenceAboveEquilibrium;
     private readonly double equilibrium;
-    private readonly double surfaceCapacityInverse;
 
     public LayerExchange(BedSetup setup)
     {
@@ -29,7 +30,19 @@ internal sealed class LayerExchange
         filmOverCuticle = c.BoundaryLayerConductanceMPerS / c.CuticularConductanceMPerS;
         equilibrium = c.EquilibriumMoistureDryBasis;
         referenceAboveEquilibrium = c.ReferenceMoistureDryBasis - equilibrium;
-        surfaceCapacityInverse = (1 - setup.Leaf.TissueMoistureWetBasis) / c.SurfaceCapacityKgPerKg;
+        surfaceCapacityKgPerKg = c.SurfaceCapacityKgPerKg;
+        surfaceCapacityInverse = new double[setup.Layers];
+        Array.Fill(surfaceCapacityInverse, (1 - setup.Leaf.TissueMoistureWetBasis) / surfaceCapacityKgPerKg);
+    }
+
+    /// <summary>Goes on with another bed: its dry mass, and by layer the water in its leaf as loaded, kg per kg dry matter.</summary>
+    public void Hold(double dryMassKgPerM2, double[] freshDryBasis)
+    {
+        layerMassKgPerM2 = dryMassKgPerM2 / freshDryBasis.Length;
+        for (int i = 0; i < freshDryBasis.Length; i++)
+        {
+            surfaceCapacityInverse[i] = 1 / (surfaceCapacityKgPerKg * (1 + freshDryBasis[i]));
+        }
     }
 
     /// <summary>Rates of all layers for the given plenum air and water contents (kg per kg dry matter).</summary>
@@ -41,11 +54,11 @@ internal sealed class LayerExchange
         double massOverAir = layerMassKgPerM2 / dryAir;
         double deficit = Math.Max(saturation.PressurePa(t) - pressurePa * w / (MoistAir.MolarMassRatio + w), 0);
         // Coefficients are taken in the middle of a layer, guessed from what the layer below gave; the first has none below.
-        LayerDrying drying = Drying(t, w, tissue[0], surface[0]);
+        LayerDrying drying = Drying(t, w, tissue[0], surface[0] * surfaceCapacityInverse[0]);
         double guess = massOverAir * drying.PerDeficit * deficit;
         for (int i = 0; i < tissue.Length; i++)
         {
-            drying = Drying(t - drying.LatentOverHeat * guess / 2, w + guess / 2, tissue[i], surface[i]);
+            drying = Drying(t - drying.LatentOverHeat * guess / 2, w + guess / 2, tissue[i], surface[i] * surfaceCapacityInverse[i]);
             double meanDeficit = drying.MeanDeficit(deficit, massOverAir);
 
             // No layer can lose more water than stands on it.
@@ -70,15 +83,12 @@ internal sealed class LayerExchange
         rates.DryAirKgPerSM2 = dryAir * inlet.RunShare;
     }
 
-    private LayerDrying Drying(double t, double w, double tissueDryBasis, double surfaceDryBasis) => new(
-        leafAreaTimesFilm, WetFraction(surfaceDryBasis), CuticularResistance(tissueDryBasis), t, w, saturation.SlopePaPerK(t), pressurePa);
+    private LayerDrying Drying(double t, double w, double tissueDryBasis, double shareOfCapacity) => new(
+        leafAreaTimesFilm, WetFraction(shareOfCapacity), CuticularResistance(tissueDryBasis), t, w, saturation.SlopePaPerK(t), pressurePa);
 
     /// <summary>Deardorff (1978), J. Geophys. Res. 83: wet share of leaf from the water on it.</summary>
-    private double WetFraction(double surfaceDryBasis)
-    {
-        double share = surfaceDryBasis * surfaceCapacityInverse;
-        return share >= 1 ? 1 : share <= Nothing ? 0 : Math.Cbrt(share * share);
-    }
+    private static double WetFraction(double shareOfCapacity) =>
+        shareOfCapacity >= 1 ? 1 : shareOfCapacity <= Nothing ? 0 : Math.Cbrt(shareOfCapacity * shareOfCapacity);
 
     /// <summary>g_b/g_l: how much the cuticle holds back beside the air film; endless where the leaf has no water to give.</summary>
     private double CuticularResistance(double tissueDryBasis)

@@ -22,6 +22,7 @@ public sealed class LeafBed
     private readonly double[] tissueAhead;
     private readonly double[] surfaceAhead;
     private readonly LayerExchange exchange;
+    private double[]? fresh;
 
     public LeafBed(BedSetup setup)
     {
@@ -35,7 +36,20 @@ public sealed class LeafBed
         surfaceAhead = new double[setup.Layers];
         BedState.CutInto(tissue, setup.Start.TissueDryBasis);
         BedState.CutInto(surface, setup.Start.SurfaceDryBasis);
+        (Loaded, DryMassKgPerM2) = (setup.Leaf, setup.DryMassKgPerM2);
+        if (setup.Start.FreshDryBasis is { } loaded)
+        {
+            fresh = new double[setup.Layers];
+            BedState.CutInto(fresh, loaded);
+            exchange.Hold(DryMassKgPerM2, fresh);
+        }
     }
+
+    /// <summary>The leaf as it was loaded; the mean where it came in lots.</summary>
+    public LeafState Loaded { get; private set; }
+
+    /// <summary>Dry matter per area of all that lies on the trough, kg/m².</summary>
+    public double DryMassKgPerM2 { get; private set; }
 
     /// <summary>Water in the leaf by layer from the mesh up, kg per kg dry matter.</summary>
     public ReadOnlySpan<double> TissueDryBasis => tissue;
@@ -96,13 +110,37 @@ public sealed class LeafBed
     }
 
     /// <summary>The bed as it stands, at an hour that its owner keeps.</summary>
-    public BedState StateAt(double hour) => new(setup.Leaf, hour, [.. tissue], [.. surface]);
+    public BedState StateAt(double hour) => new(Loaded, hour, [.. tissue], [.. surface]) { FreshDryBasis = fresh is null ? null : [.. fresh] };
+
+    /// <summary>Lays leaf on top. The bed is cut anew into as many layers of equal dry mass; no water is lost or gained.</summary>
+    public void Lay(LaidLot lot)
+    {
+        if (fresh is null)
+        {
+            fresh = new double[tissue.Length];
+            Array.Fill(fresh, Moisture.DryBasis(Loaded.TissueMoistureWetBasis));
+        }
+
+        BedState laid = BedState.AtLoading(lot.Leaf);
+        double lyingShare = DryMassKgPerM2 / (DryMassKgPerM2 + lot.DryMassKgPerM2);
+        LayerCut.LayOn(tissue, lyingShare, laid.TissueDryBasis[0]);
+        LayerCut.LayOn(surface, lyingShare, laid.SurfaceDryBasis[0]);
+        LayerCut.LayOn(fresh, lyingShare, laid.TissueDryBasis[0]);
+        Loaded = MixedLeaf.Of(Loaded, DryMassKgPerM2, [lot]);
+        DryMassKgPerM2 += lot.DryMassKgPerM2;
+        exchange.Hold(DryMassKgPerM2, fresh);
+    }
 
     /// <summary>Turns the leaf: what was on top comes to the mesh, and the bed is blended toward its mean.</summary>
     public void Turn()
     {
         TurnOver(tissue);
         TurnOver(surface);
+        if (fresh is not null)
+        {
+            TurnOver(fresh);
+            exchange.Hold(DryMassKgPerM2, fresh);
+        }
     }
 
     /// <summary>Largest minus smallest tissue moisture over the height of the bed, wet basis.</summary>

@@ -12,7 +12,7 @@ internal sealed class DryingTrace
     private readonly List<double> waters = [];
     private readonly List<double> turnHours = [];
     private readonly double targetDryBasis;
-    private readonly double surfaceDryAt;
+    private double surfaceDryAt;
     private double lastSurface;
 
     public DryingTrace(LeafBed bed, double targetDryBasis, BedState start)
@@ -39,7 +39,7 @@ internal sealed class DryingTrace
     /// <summary>Hours at which the leaf was turned.</summary>
     public IReadOnlyList<double> TurnHours => turnHours;
 
-    /// <summary>Largest spread of tissue moisture between layers so far, wet basis.</summary>
+    /// <summary>Largest spread of tissue moisture between layers so far, since the last leaf was laid on, wet basis.</summary>
     public double LargestSpreadWetBasis { get; private set; }
 
     /// <summary>Whether a bed has surface water left that counts.</summary>
@@ -70,6 +70,18 @@ internal sealed class DryingTrace
         lastSurface = surface;
         hours.Add(hour);
         waters.Add(water);
+    }
+
+    /// <summary>Notes leaf laid on: what there was to see before it counts no more.</summary>
+    public void Laid(LeafBed bed, double hour)
+    {
+        lastSurface = bed.MeanSurfaceDryBasis;
+        surfaceDryAt = SurfaceDryAt(bed.StateAt(hour));
+        waters[^1] = bed.MeanTissueDryBasis + lastSurface;
+        SurfaceDryHour = lastSurface > surfaceDryAt ? null : hour;
+        FirstLayerDryHour = bed.LeastSurfaceDryBasis > surfaceDryAt ? null : hour;
+        TargetHour = waters[^1] <= targetDryBasis ? hour : null;
+        LargestSpreadWetBasis = bed.TissueSpreadWetBasis();
     }
 
     /// <summary>Notes a turn.</summary>

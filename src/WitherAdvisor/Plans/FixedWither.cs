@@ -10,16 +10,14 @@ internal sealed class FixedWither
     private const double CurveEveryHours = 0.25;
 
     private readonly BedRun run;
-    private readonly double dryMassKg;
-    private readonly double surfaceToFresh;
+    private readonly double areaM2;
     private readonly List<CurvePoint> curve = [];
     private readonly Dictionary<double, BedState> ends = [];
 
     private FixedWither(BedSetup setup, double areaM2, double targetDryBasis, IReadOnlyList<double> turnHours)
     {
         run = new(setup, TurnTimes.At(turnHours), StepCut.Even);
-        dryMassKg = setup.DryMassKgPerM2 * areaM2;
-        surfaceToFresh = 1 - setup.Leaf.TissueMoistureWetBasis;
+        this.areaM2 = areaM2;
         Log = new(run.Bed, targetDryBasis, setup.Start);
     }
 
@@ -59,12 +57,14 @@ internal sealed class FixedWither
         WarmestLeafC = Math.Max(WarmestLeafC, leafC.Max());
         (double bottom, double middle, double top) = run.Bed.TissueByHeightWetBasis();
         double water = FinalWaterDryBasis;
+        double surfaceToFresh = 1 - run.Bed.Loaded.TissueMoistureWetBasis;
+        double dryMassKg = run.Bed.DryMassKgPerM2 * areaM2;
         curve.Add(new(
             hour, bottom, middle, top, Moisture.WetBasis(water), run.Bed.MeanSurfaceDryBasis * surfaceToFresh,
             dryMassKg * (1 + water), exhaustC, leafC[0], leafC[^1]));
     }
 
-    /// <summary>From stretch to stretch; a point of the curve every quarter hour, and before and after each turn.</summary>
+    /// <summary>From stretch to stretch; a point of the curve every quarter hour, and before and after each lot and turn.</summary>
     private sealed class Course(FixedWither wither, IReadOnlyList<PlenumStretch> stretches) : IBedCourse
     {
         private int at;
@@ -98,6 +98,12 @@ internal sealed class FixedWither
             {
                 wither.ends[stretches[at].ToHour] = bed.StateAt(hour);
             }
+        }
+
+        public void Laid(LeafBed bed, double hour)
+        {
+            wither.Log.Laid(bed, hour);
+            Turned(bed, hour);
         }
 
         public void Turned(LeafBed bed, double hour) => wither.Draw(hour, stretches[Math.Min(at, stretches.Count - 1)].Air.At(hour), bed.ExhaustC);

@@ -14,4 +14,7 @@ public enum StageKind
 
     /// <summary>Ready leaf waits on slow ambient air until it may or shall be rolled.</summary>
     Holding,
+
+    /// <summary>Ambient air, no heat and no turn, until the last leaf is on: it comes before all others.</summary>
+    Loading,
 }

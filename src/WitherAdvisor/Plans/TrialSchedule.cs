@@ -12,6 +12,8 @@ namespace WitherAdvisor.Plans;
 /// <param name="SurfaceEndHour">The hour by the clock at which the surface stage ends; null to end it when the first layer's surface is dry.</param>
 /// <param name="Held">Air of leaf that waits.</param>
 /// <param name="HeldFromHour">When it begins to wait; infinite for never.</param>
+/// <param name="Loading">Air until all leaf is on.</param>
+/// <param name="LoadedHour">When all leaf is on; 0 where it comes at once.</param>
 internal sealed record TrialSchedule(
     PlenumSchedule Surface,
     PlenumSchedule Main,
@@ -21,4 +23,6 @@ internal sealed record TrialSchedule(
     double Horizon,
     double? SurfaceEndHour = null,
     PlenumSchedule? Held = null,
-    double HeldFromHour = double.PositiveInfinity);
+    double HeldFromHour = double.PositiveInfinity,
+    PlenumSchedule? Loading = null,
+    double LoadedHour = 0);

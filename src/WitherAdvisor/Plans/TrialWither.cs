@@ -23,6 +23,11 @@ internal static class TrialWither
 
         public AirLeg? LegFrom(double hour)
         {
+            if (hour < schedule.LoadedHour && hour < schedule.Horizon)
+            {
+                return new(Math.Min(schedule.LoadedHour, schedule.Horizon), schedule.Loading!.ByHour);
+            }
+
             if (hour >= schedule.Horizon || (trace.TargetHour is not null && hour >= schedule.RunAtLeastTo))
             {
                 return null;
@@ -50,6 +55,8 @@ internal static class TrialWither
 
             return true;
         }
+
+        public void Laid(LeafBed bed, double hour) => trace.Laid(bed, hour);
 
         public void Turned(LeafBed bed, double hour) => trace.Turned(hour);
 

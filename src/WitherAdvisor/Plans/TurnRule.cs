@@ -10,9 +10,9 @@ internal abstract record TurnRule
     /// <summary>Nobody turns.</summary>
     public static TurnRule None { get; } = new AtHours([]);
 
-    /// <summary>Every so many hours, to an hour.</summary>
-    public static TurnRule Every(double hours, double toHour) =>
-        new AtHours([.. Enumerable.Range(1, Math.Max((int)(toHour / hours), 0)).Select(turn => turn * hours)]);
+    /// <summary>Every so many hours from one hour, loading else, to another.</summary>
+    public static TurnRule Every(double hours, double toHour, double fromHour = 0) =>
+        new AtHours([.. Enumerable.Range(1, Math.Max((int)((toHour - fromHour) / hours), 0)).Select(turn => fromHour + turn * hours)]);
 
     /// <summary>At given hours, in order.</summary>
     public sealed record AtHours(IReadOnlyList<double> Hours) : TurnRule;

@@ -129,6 +129,14 @@ public abstract partial record Assumption
         public override string Code => "air_not_forecast";
     }
 
+    /// <summary>Leaf that has not come yet is in the plan.</summary>
+    /// <param name="Lots">That are expected.</param>
+    /// <param name="WeightKg">Of them all.</param>
+    public sealed record LotsExpected(int Lots, double WeightKg) : Assumption
+    {
+        public override string Code => "lots_expected";
+    }
+
     /// <summary>Told in a sentence by an answer that was given.</summary>
     /// <param name="SaidCode">Of it, as told then.</param>
     /// <param name="Sentence">As told then.</param>

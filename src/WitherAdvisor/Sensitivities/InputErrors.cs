@@ -25,7 +25,7 @@ internal sealed class InputErrors(
     private InputSensitivity GreenWeight()
     {
         double weight = request.Batch.GreenWeightKg;
-        double? At(double share) => Dry(problem with { LoadKgPerM2 = problem.LoadKgPerM2 * share }, chosen);
+        double? At(double share) => Dry(problem.Spread(share), chosen);
         return InputSensitivities.Of(
             "green_weight", SensitivityReach.InputError, "kg",
             (weight * (1 - WeightShare), weight, weight * (1 + WeightShare)), plannedHours,
@@ -37,21 +37,22 @@ internal sealed class InputErrors(
     {
         Batch batch = request.Batch;
         double later = Math.Min(HoursBeforeLoading, ClockHours);
-        return OfTime("plucking_time", -ClockHours, later, moved => new(batch with
+        return OfTime("plucking_time", -ClockHours, later, moved => new(batch.WithLots(lots => lots.Select(lot => lot with
         {
-            PluckedFrom = batch.PluckedFrom.AddHours(moved),
-            PluckedTo = batch.PluckedTo.AddHours(moved),
-        }, 0));
+            PluckedFrom = lot.PluckedFrom?.AddHours(moved),
+            PluckedTo = lot.PluckedTo?.AddHours(moved),
+        })), 0));
     }
 
     /// <summary>Leaf loaded earlier or later than said, its air set by the clock of the plan.</summary>
     private InputSensitivity? LoadingTime()
     {
         double earlier = Math.Min(HoursBeforeLoading, ClockHours);
-        return OfTime("loading_time", -earlier, ClockHours, moved => new(request.Batch with { LoadedAt = request.Batch.LoadedAt.AddHours(moved) }, moved));
+        return OfTime("loading_time", -earlier, ClockHours, moved => new(
+            request.Batch.WithLots(lots => lots.Select(lot => lot with { LoadedAt = lot.LoadedAt.AddHours(moved) })), moved));
     }
 
-    private double HoursBeforeLoading => (request.Batch.LoadedAt - request.Batch.PluckedTo).TotalHours;
+    private double HoursBeforeLoading => request.Batch.EachLot.Min(lot => (lot.LoadedAt - lot.PluckedTo!.Value).TotalHours);
 
     private InputSensitivity? OfTime(string code, double low, double high, Func<double, MovedBatch> moved) =>
         Hours(moved(low)) is { Known: true } atLow && Hours(moved(high)) is { Known: true } atHigh

@@ -4,6 +4,7 @@ namespace WitherAdvisor.Store.Sqlite.Tests;
 
 // The store in SQLite keeps what every store has to. EnrolledTests sees that no suite of the contract is left out.
 public sealed class SqliteBatchesTests : BatchStoreTests<TemporaryStore>;
+public sealed class SqliteLotsTests : LotStoreTests<TemporaryStore>;
 
 public sealed class SqliteCoefficientsTests : CoefficientStoreTests<TemporaryStore>;
 

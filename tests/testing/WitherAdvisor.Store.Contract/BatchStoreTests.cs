@@ -197,9 +197,9 @@ public abstract class BatchStoreTests<TStore> : StoreSuite<TStore>
         await Add(Batch("large"));
 
         Assert.True(await Store.Batches.MarkCancelled("lost", Monday, "the fan failed", Cancel));
-        Assert.True(await Store.Batches.MarkMixed("little", Monday, "large", "too little leaf", Cancel));
+        Assert.True(await Store.Batches.MarkMixed("little", Monday, "large", "too little leaf", null, Cancel));
         Assert.False(await Store.Batches.MarkUnloaded("lost", Monday, Cancel));
-        Assert.False(await Store.Batches.MarkMixed("lost", Monday, "large", "late", Cancel));
+        Assert.False(await Store.Batches.MarkMixed("lost", Monday, "large", "late", null, Cancel));
         Assert.False(await Store.Batches.MarkCancelled("little", Monday, "late", Cancel));
 
         var lost = (await Store.Batches.Find("lost", Cancel))!;
@@ -213,7 +213,7 @@ public abstract class BatchStoreTests<TStore> : StoreSuite<TStore>
     {
         await Add(Batch("b1"));
 
-        await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Batches.MarkMixed("b1", Monday, "nothing", "why", Cancel));
+        await Assert.ThrowsAsync<ParentNotFoundException>(() => Store.Batches.MarkMixed("b1", Monday, "nothing", "why", null, Cancel));
 
         Assert.True((await Store.Batches.Find("b1", Cancel))!.IsRunning);
     }

@@ -2,6 +2,7 @@ using System.Reflection;
 using WitherAdvisor.Leaf;
 using WitherAdvisor.Loft.Kept.Batches;
 using WitherAdvisor.Loft.Kept.Sites;
+using WitherAdvisor.Sites;
 
 namespace WitherAdvisor.Store.Contract;
 
@@ -44,6 +45,11 @@ public static class Invented
             _ when type == typeof(double) => next + (1.0 / 3),
             _ when type == typeof(int) => next,
             _ when type == typeof(DateTimeOffset) => Monday.AddMinutes(next).AddMilliseconds(next),
+            // When there is heat, and at what price, is said with a night and not kept with the site.
+            _ when type == typeof(HeatSource) => new HeatSource { LoftKW = nullsWhereAllowed ? null : next + (1.0 / 3) },
+            _ when type == typeof(IReadOnlyList<LeafLot>) => nullsWhereAllowed
+                ? Array.Empty<LeafLot>()
+                : new[] { (LeafLot)Make(typeof(LeafLot), count, false)!, (LeafLot)Make(typeof(LeafLot), count, false)! },
             _ when type.IsEnum => Enum.GetValuesAsUnderlyingType(type).Cast<object>().Select(value => Enum.ToObject(type, value)).Last(),
             _ when Nullable.GetUnderlyingType(type) is { } known => Make(known, count, nullsWhereAllowed),
             _ => Record(type, count, nullsWhereAllowed),

@@ -7,7 +7,7 @@ namespace WitherAdvisor.Api.Advice.Responses;
 [Computed]
 public sealed record StageResponse
 {
-    /// <summary>Which: surface drying, main, cooling on ambient air before rolling, or holding of leaf that is ready before it is wanted.</summary>
+    /// <summary>Which: loading until the last lot is on, surface drying, main, cooling on ambient air before rolling, or holding of leaf that is ready before it is wanted.</summary>
     /// <example>main</example>
     public required StageKind Stage { get; init; }
 

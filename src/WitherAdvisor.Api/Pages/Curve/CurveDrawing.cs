@@ -9,6 +9,7 @@ public sealed class CurveDrawing
 {
     private const double MoistureStep = 0.05;
     private const double WaterStep = 0.05;
+    private const double RisesByKg = 0.5;
 
     private static readonly double[] HourSteps = [1, 2, 3, 4, 6, 12];
     private static readonly double[] FractionSteps = [0.05, 0.1, 0.2];
@@ -36,6 +37,7 @@ public sealed class CurveDrawing
         Moisture = MoistureScale(curve, targetMoistureWetBasis);
         double most = Math.Max(curve.Max(point => point.SurfaceWaterKgPerKg), WaterStep);
         Water = new(0, Math.Ceiling(most / WaterStep) * WaterStep, CurveFrame.WaterBottom, CurveFrame.WaterTop);
+        Lots = [.. LaidOnHours(curve).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
         Turns = [.. turnHours.Where(hour => hour <= Hours.High).Select(hour => new CurveMark(Hours.Place(hour), clock.Clock(loadedAt.AddHours(hour))))];
         TargetY = Moisture.Place(targetMoistureWetBasis);
         TargetText = words.Say("curve.target", ("moisture", Figures.Percent(targetMoistureWetBasis, 1)));
@@ -60,6 +62,9 @@ public sealed class CurveDrawing
     public CurveLine WaterLine { get; }
 
     public IReadOnlyList<CurveMark> Turns { get; }
+
+    /// <summary>Where leaf was laid on what lay there.</summary>
+    public IReadOnlyList<CurveMark> Lots { get; }
 
     public IReadOnlyList<CurveMark> HourMarks { get; }
 
@@ -94,9 +99,14 @@ public sealed class CurveDrawing
                 ("bottom", Figures.Percent(last.BottomMoistureWetBasis, 1)), ("middle", Figures.Percent(last.MiddleMoistureWetBasis, 1)),
                 ("top", Figures.Percent(last.TopMoistureWetBasis, 1)));
             string turns = Turns.Count == 0 ? words["curve.no_turn"] : words.Say("curve.turned_at", ("times", string.Join(", ", Turns.Select(turn => turn.Text))));
-            return $"{moisture} {water} {turns}";
+            string lots = Lots.Count == 0 ? "" : " " + words.Say("curve.laid_at", ("times", string.Join(", ", Lots.Select(lot => lot.Text))));
+            return $"{moisture} {water}{lots} {turns}";
         }
     }
+
+    /// <summary>Leaf only grows lighter but where more is laid on, a kilogram at least.</summary>
+    private static IEnumerable<double> LaidOnHours(IReadOnlyList<CurvePoint> curve) =>
+        curve.Zip(curve.Skip(1)).Where(pair => pair.Second.LeafWeightKg > pair.First.LeafWeightKg + RisesByKg).Select(pair => pair.Second.Hour).Distinct();
 
     private static CurveScale MoistureScale(IReadOnlyList<CurvePoint> curve, double target)
     {

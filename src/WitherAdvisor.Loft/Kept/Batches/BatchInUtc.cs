@@ -11,5 +11,13 @@ public static class BatchInUtc
         PluckedTo = batch.PluckedTo.ToUniversalTime(),
         LoadedAt = batch.LoadedAt.ToUniversalTime(),
         ReadyBy = batch.ReadyBy?.ToUniversalTime(),
+        Lots = [.. batch.Lots.Select(InUtc)],
+    };
+
+    public static LeafLot InUtc(this LeafLot lot) => lot with
+    {
+        PluckedFrom = lot.PluckedFrom?.ToUniversalTime(),
+        PluckedTo = lot.PluckedTo?.ToUniversalTime(),
+        LoadedAt = lot.LoadedAt.ToUniversalTime(),
     };
 }

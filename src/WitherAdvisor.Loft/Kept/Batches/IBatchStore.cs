@@ -29,9 +29,17 @@ public interface IBatchStore
     /// <summary>Ends a running batch as cancelled. False where there is no such batch or it has ended already.</summary>
     Task<bool> MarkCancelled(string batchId, DateTimeOffset at, string reason, CancellationToken cancel = default);
 
-    /// <summary>Ends a running batch as mixed into another. False where there is no such batch or it has ended already.</summary>
+    /// <summary>
+    /// Ends a running batch as mixed into another, and lets that grow by its leaf, both or neither. False where there is no
+    /// such batch, it has ended already, or the other is not as seen.
+    /// </summary>
+    /// <param name="grown">The other with the leaf of this; null where it has left its trough and nothing is advised any more.</param>
     /// <exception cref="ParentNotFoundException">There is no such other batch.</exception>
-    Task<bool> MarkMixed(string batchId, DateTimeOffset at, string intoBatchId, string reason, CancellationToken cancel = default);
+    Task<bool> MarkMixed(
+        string batchId, DateTimeOffset at, string intoBatchId, string reason, LeafChange? grown, CancellationToken cancel = default);
+
+    /// <summary>Keeps other leaf for a running batch together with its advice, both or neither. False where the batch is not as seen.</summary>
+    Task<bool> ChangeLeaf(LeafChange change, CancellationToken cancel = default);
 
     /// <summary>Keeps a further advice for a batch.</summary>
     /// <exception cref="ParentNotFoundException">No such batch.</exception>

@@ -39,6 +39,10 @@ public sealed record LogWithWeather(
             {
                 leftOut.Add(new(line.Batch.Id, LeftOutReason.HoursUnknown));
             }
+            else if (line.Batch.Batch.Lots.Count > 0)
+            {
+                leftOut.Add(new(line.Batch.Id, LeftOutReason.LoadedInLots));
+            }
             else if (Observed(line, (unloadedAt - line.Batch.Batch.LoadedAt).TotalHours, prior) is { } wither)
             {
                 withers.Add(wither);

@@ -23,9 +23,9 @@ internal static class Checks
     private const double LeastTimeLeftHours = 2;
 
     public static IReadOnlyList<WeighingCheck> For(PlanProblem problem, Candidate chosen, WrittenPlan plan, Ensemble ensemble) =>
-        [.. Hours(problem.Start.Hour, plan.Plan.StopHour).Select(hour => At(problem, chosen, plan, ensemble, hour))];
+        [.. Hours(problem.LoadedHour, plan.Plan.StopHour).Select(hour => At(problem, chosen, plan, ensemble, hour))];
 
-    /// <summary>At a third and two thirds of what is to go, on the whole hour, and an hour before the stop.</summary>
+    /// <summary>At a third and two thirds of what is to go when all leaf is on, on the whole hour, and an hour before the stop.</summary>
     private static IEnumerable<double> Hours(double startHour, double stopHour)
     {
         double last = Math.Floor((stopHour - LastCheckBeforeStopHours) * 2) / 2;

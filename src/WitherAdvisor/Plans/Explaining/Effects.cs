@@ -60,28 +60,20 @@ internal static class Effects
 
     private static IEnumerable<(string Code, PlanProblem Without)> Changed(PlanProblem problem, double droughtMoistureChange)
     {
-        LeafState leaf = problem.Leaf;
-        if (leaf.SurfaceWaterKgPerKg > 0)
+        if (problem.Leaf.SurfaceWaterKgPerKg > 0)
         {
-            // The same leaf, less the water on it.
-            yield return ("without_surface_water", problem with
-            {
-                Start = problem.Start.HadItBeen(leaf with { SurfaceWaterKgPerKg = 0 }),
-                LoadKgPerM2 = problem.LoadKgPerM2 / (1 + leaf.SurfaceWaterKgPerKg),
-            });
+            yield return ("without_surface_water", problem.WithoutSurfaceWater());
         }
 
         if (droughtMoistureChange != 0)
         {
-            yield return ("without_drought", problem with
-            {
-                Start = problem.Start.HadItBeen(leaf with { TissueMoistureWetBasis = leaf.TissueMoistureWetBasis - droughtMoistureChange }),
-            });
+            yield return ("without_drought", problem.HadItBeen(
+                of => of with { TissueMoistureWetBasis = of.TissueMoistureWetBasis - droughtMoistureChange }));
         }
 
         yield return ("at_sea_level", problem with { Ambient = problem.Ambient.AtPressure(StandardAtmosphere.SeaLevelPressurePa) });
         yield return ("if_air_stayed_as_at_loading", problem with { Ambient = problem.Ambient.HeldSteadyFrom(problem.Start.Hour) });
-        yield return ("spread_a_fifth_thinner", problem with { LoadKgPerM2 = problem.LoadKgPerM2 * ThinnerShare });
+        yield return ("spread_a_fifth_thinner", problem.Spread(ThinnerShare));
         if (problem.Heat.MostKWPerM2 is not null || problem.Heat.Spans is not null)
         {
             yield return ("with_all_the_heat_wanted", problem with { Heat = HeatSupply.Plenty(problem.Heat.HotAirC) });

@@ -26,6 +26,9 @@ internal sealed class CandidateTrial(PlanProblem problem)
 
     public SaturationTable Saturation => saturation;
 
+    /// <summary>Plenum air until all leaf is on.</summary>
+    public PlenumSchedule Loading => ambient;
+
     /// <summary>Plenum air of the main stage of an air, as far as ceiling and heat allow.</summary>
     public PlenumSchedule Main(HeldAir air) => Hold(air with { SurfaceDifferenceK = air.DifferenceK });
 
@@ -38,15 +41,15 @@ internal sealed class CandidateTrial(PlanProblem problem)
         DryingTrace trace = Trace(air);
         PlenumSchedule main = Main(air);
         double start = problem.Start.Hour;
-        double latest = Math.Max(problem.LongestHours, start);
+        double latest = Math.Max(problem.LongestHours, problem.LoadedHour);
         (double coolingHours, double delay) = Cooling(trace.TargetHour ?? latest, main);
         double toTarget = CoolingIsOver(trace) ?? (trace.TargetHour + delay) ?? double.PositiveInfinity;
         double ready = Ready(trace, toTarget, latest, delay);
         double stop = problem.IsReadyNow(ready) && problem.ShortestHours <= start ? ready : Math.Max(ready, problem.EarliestStop);
         double heatOff = ready - coolingHours;
         double surfaceEnd = problem.IsInSurfaceStage
-            ? Math.Max(Math.Min(Math.Floor((trace.FirstLayerDryHour ?? heatOff) * 4) / 4, heatOff), start)
-            : start;
+            ? Math.Max(Math.Min(Math.Floor((trace.FirstLayerDryHour ?? heatOff) * 4) / 4, heatOff), problem.LoadedHour)
+            : problem.LoadedHour;
         double heat = HeatKWhPerM2(main, heatOff, air.FanShare * air.RunShare);
         return new(
             air, [], trace.TargetHour, coolingHours, delay, surfaceEnd, toTarget, ready,
@@ -59,19 +62,23 @@ internal sealed class CandidateTrial(PlanProblem problem)
     {
         if (!traces.TryGetValue(air, out DryingTrace? trace))
         {
-            trace = Run(air, TurnRule.Every(NominalTurnHours, problem.Ambient.LastHour), 0, problem.Ambient.LastHour, null);
+            trace = Run(air, NominalTurns, 0, problem.Ambient.LastHour, null);
             traces.Add(air, trace);
         }
 
         return trace;
     }
 
+    private TurnRule NominalTurns =>
+        TurnRule.Every(NominalTurnHours, problem.Ambient.LastHour, problem.Later.Count > 0 ? problem.LoadedHour : 0);
+
     /// <summary>Dries the bed under an air, in steps that fall on quarter hours.</summary>
     public DryingTrace Run(HeldAir air, TurnRule turns, double atLeastTo, double horizon, double? surfaceEndHour)
     {
         Simulated++;
         return TrialWither.Run(problem.Bed(saturation, BedResolution.Turning), new(
-            Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon, surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour)));
+            Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon, surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour),
+            Loading: ambient, LoadedHour: problem.LoadedHour));
     }
 
     /// <summary>When leaf may be called ready: at its target; where that comes too late, as soon after as it is near enough; in the worst case after some hours more.</summary>
@@ -88,7 +95,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
 
     private LimitNotice? Broken(double toTarget, double stop, double latest) =>
         problem.IsReadyNow(stop) ? null
-        : stop > latest || problem.LongestHours < problem.Start.Hour
+        : stop > latest || problem.LongestHours < problem.LoadedHour
             ? new(LimitKind.LongestTimeSincePlucking, problem.LongestHours, double.IsInfinity(toTarget) ? null : toTarget)
             : null;
 
@@ -162,7 +169,7 @@ internal sealed class CandidateTrial(PlanProblem problem)
     private double HeatKWhPerM2(PlenumSchedule main, double heatOffHour, double flowShare)
     {
         double kWh = 0;
-        for (double hour = problem.Start.Hour; hour < heatOffHour; hour++)
+        for (double hour = problem.LoadedHour; hour < heatOffHour; hour++)
         {
             double length = Math.Min(heatOffHour - hour, 1);
             AirState air = problem.Ambient.At(hour + length / 2);

@@ -82,7 +82,7 @@ internal sealed class TurnPlanner(CandidateTrial trial, Candidate chosen)
         int turns = best.TurnHours.Count;
         foreach (int interval in WholeHours.Where(hours => turns > 0 && hours >= problem.Style.LeastHoursBetweenTurns))
         {
-            double first = Math.Max(problem.Start.LastTurnHour + interval, problem.Start.Hour);
+            double first = Math.Max(problem.TurnsFromHour + interval, problem.Start.Hour);
             if (lastHour >= first && (int)((lastHour - first) / interval) + 1 == turns)
             {
                 DryingTrace tried = Run(new TurnRule.AtHours([.. Enumerable.Range(0, turns).Select(i => first + i * interval)]));

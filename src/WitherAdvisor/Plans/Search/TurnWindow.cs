@@ -13,5 +13,5 @@ internal static class TurnWindow
     public static int MostTurns(PlanProblem problem) => Math.Max(problem.Style.MostTurns - problem.Start.TurnedHours.Count, 0);
 
     public static double FirstHour(PlanProblem problem) =>
-        Math.Max(problem.Start.LastTurnHour + problem.Style.LeastHoursBetweenTurns, problem.Start.Hour);
+        Math.Max(problem.TurnsFromHour + problem.Style.LeastHoursBetweenTurns, problem.Start.Hour);
 }

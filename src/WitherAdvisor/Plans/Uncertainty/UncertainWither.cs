@@ -30,10 +30,11 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
         var schedule = new TrialSchedule(
             trial.Surface(air).MissedBy(heldK, nightK),
             trial.Main(air).MissedBy(heldK, nightK),
-            new TurnRule.AtHours(chosen.TurnHours), problem.TargetDryBasis, stopHour, horizon, chosen.SurfaceEndHour);
+            new TurnRule.AtHours(chosen.TurnHours), problem.TargetDryBasis, stopHour, horizon, chosen.SurfaceEndHour,
+            Loading: trial.Loading.MissedBy(heldK, nightK), LoadedHour: problem.LoadedHour);
         DryingTrace trace = TrialWither.Run(setup, schedule);
         double? ready = trace.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
-        return new(trace, setup.DryMassKgPerM2, ready, Moisture.WetBasis(FinalWater(setup, schedule, trace, nightK)));
+        return new(trace, setup.DryMassKgPerM2 + setup.Later.Sum(lot => lot.DryMassKgPerM2), ready, Moisture.WetBasis(FinalWater(setup, schedule, trace, nightK)));
     }
 
     /// <summary>Leaf that is ready by the plan's clock waits on slow air to the stop, whatever a case's own leaf does.</summary>
@@ -50,10 +51,13 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
         return TrialWither.Run(setup, schedule with { Held = held, HeldFromHour = heldFrom }).WaterDryBasis(stop);
     }
 
-    /// <summary>The leaf of a case.</summary>
-    public LeafState Leaf(UncertainDraw draw) => new(
-        Math.Clamp(problem.Leaf.TissueMoistureWetBasis + draw.TissueMoisture * spreads.TissueMoistureWetBasis, DriestTissueWetBasis, WettestTissueWetBasis),
-        Math.Max(problem.Leaf.SurfaceWaterKgPerKg + draw.SurfaceWater * spreads.SurfaceWaterKgPerKg, 0));
+    /// <summary>The leaf of a case, the mean of all lots.</summary>
+    public LeafState Leaf(UncertainDraw draw) => OfCase(problem.Leaf, draw);
+
+    /// <summary>What is not known of one lot is not known of the others either: all lie on the same side.</summary>
+    private LeafState OfCase(LeafState leaf, UncertainDraw draw) => new(
+        Math.Clamp(leaf.TissueMoistureWetBasis + draw.TissueMoisture * spreads.TissueMoistureWetBasis, DriestTissueWetBasis, WettestTissueWetBasis),
+        Math.Max(leaf.SurfaceWaterKgPerKg + draw.SurfaceWater * spreads.SurfaceWaterKgPerKg, 0));
 
     /// <summary>The coefficients of a case.</summary>
     public WitherCoefficients Coefficients(UncertainDraw draw)
@@ -73,12 +77,10 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
 
     private BedSetup Bed(UncertainDraw draw)
     {
-        LeafState leaf = Leaf(draw);
-        return problem.Bed(trial.Saturation, BedResolution.Search) with
+        PlanProblem ofCase = problem.HadItBeen(leaf => OfCase(leaf, draw));
+        return ofCase.Bed(trial.Saturation, BedResolution.Search) with
         {
             AirflowM3PerSM2 = problem.Trough.AirflowM3PerSM2 * Airflow(draw),
-            Start = problem.Start.Bed.HadItBeen(leaf),
-            DryMassKgPerM2 = leaf.DryMatterKg(problem.LoadKgPerM2),
             Coefficients = Coefficients(draw),
         };
     }

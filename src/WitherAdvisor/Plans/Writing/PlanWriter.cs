@@ -96,9 +96,9 @@ internal sealed class PlanWriter
         && chosen.Broken is null
         && Math.Abs(Moisture.WetBasis(wither.FinalWaterDryBasis) - problem.Style.TargetMoistureWetBasis) > CloseEnoughWetBasis;
 
-    private double ReadyOnClock(double hour) => problem.IsReadyNow(hour) ? hour : OnClock(hour, problem.Start.Hour + 1e-6, Latest);
+    private double ReadyOnClock(double hour) => problem.IsReadyNow(hour) ? hour : OnClock(hour, problem.LoadedHour + 1e-6, Latest);
 
-    private double StopOnClock(double hour) => OnClock(hour, Math.Max(problem.ShortestHours, problem.Start.Hour), Latest);
+    private double StopOnClock(double hour) => OnClock(hour, Math.Max(problem.ShortestHours, problem.LoadedHour), Latest);
 
     private double Latest => chosen.Broken is null ? problem.LongestHours : double.PositiveInfinity;
 
@@ -123,7 +123,7 @@ internal sealed class PlanWriter
     private double HoursToTarget(FixedWither wither, double ready)
     {
         double heatOff = line.HeatOff(ready);
-        double from = Math.Max(heatOff - 1, problem.Start.Hour);
+        double from = Math.Max(heatOff - 1, problem.LoadedHour);
         double to = problem.Start.IsUnderWay && heatOff == from ? ready : heatOff;
         double perHour = (wither.Log.WaterDryBasis(from) - wither.Log.WaterDryBasis(to)) / Math.Max(to - from, 1e-6);
         return perHour > 0 ? Math.Clamp((wither.FinalWaterDryBasis - problem.TargetDryBasis) / perHour, -1, 1) : 0;
@@ -143,7 +143,7 @@ internal sealed class PlanWriter
             return null;
         }
 
-        double gap = turnHours[0] - problem.Start.LastTurnHour;
+        double gap = turnHours[0] - problem.TurnsFromHour;
         bool even = turnHours.Zip(turnHours.Skip(1), (one, next) => next - one).All(between => Math.Abs(between - gap) < BedRun.SameMoment);
         return even && gap >= 1 && gap == Math.Floor(gap) ? (int)gap : null;
     }
@@ -156,7 +156,7 @@ internal sealed class PlanWriter
             return problem.Ambient.At(problem.Start.Hour).HygrometricDifferenceK;
         }
 
-        var before = settings.Where(s => s.Stage is not (StageKind.Cooling or StageKind.Holding)).ToList();
+        var before = settings.Where(s => s.Stage is not (StageKind.Cooling or StageKind.Holding or StageKind.Loading)).ToList();
         return (before.Count > 0 ? before : settings).Average(s => s.Plenum.HygrometricDifferenceK);
     }
 }

@@ -50,7 +50,7 @@ internal static class Reliefs
         foreach (double share in ThinnerShares)
         {
             double load = problem.LoadKgPerM2 * share;
-            if (relieves(PlanSearch.Run(problem with { LoadKgPerM2 = load })))
+            if (relieves(PlanSearch.Run(problem.Spread(share))))
             {
                 return [new(ReliefKind.SpreadThinner, load)];
             }
@@ -70,7 +70,7 @@ internal static class Reliefs
         foreach (double share in ThickerShares)
         {
             double load = problem.LoadKgPerM2 * share;
-            if (load <= problem.Trough.MostLoadKgPerM2 && WaitsLittle(PlanSearch.Run(problem with { LoadKgPerM2 = load }).Best))
+            if (load <= problem.Trough.MostLoadKgPerM2 && WaitsLittle(PlanSearch.Run(problem.Spread(share)).Best))
             {
                 return [new(ReliefKind.SpreadThicker, load)];
             }

@@ -23,13 +23,13 @@ internal sealed class StageLine(CandidateTrial trial, Candidate chosen)
 
     /// <summary>When the heat is taken off for leaf that is ready at an hour.</summary>
     public double HeatOff(double ready) =>
-        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour : Math.Max(ready - chosen.CoolingHours, problem.Start.Hour);
+        problem.Start.Stage == StageKind.Cooling ? problem.Start.Hour : Math.Max(ready - chosen.CoolingHours, problem.LoadedHour);
 
     public IReadOnlyList<PlanStage> Stages(double ready, double stop)
     {
         double heatOff = HeatOff(ready);
-        double start = problem.Start.Hour;
-        double surfaceEnd = Math.Min(Math.Max(chosen.SurfaceEndHour, start), heatOff);
+        double loaded = problem.LoadedHour;
+        double surfaceEnd = Math.Min(Math.Max(chosen.SurfaceEndHour, loaded), heatOff);
         var stages = new List<PlanStage>();
         void Add(StageKind kind, double from, double to, double? differenceK, HeldAir air)
         {
@@ -39,7 +39,8 @@ internal sealed class StageLine(CandidateTrial trial, Candidate chosen)
             }
         }
 
-        Add(StageKind.SurfaceDrying, start, surfaceEnd, chosen.Air.SurfaceDifferenceK, chosen.Air);
+        Add(StageKind.Loading, problem.Start.Hour, loaded, null, new(0, 0));
+        Add(StageKind.SurfaceDrying, loaded, surfaceEnd, chosen.Air.SurfaceDifferenceK, chosen.Air);
         Add(StageKind.Main, surfaceEnd, heatOff, chosen.Air.DifferenceK, chosen.Air);
         Add(StageKind.Cooling, heatOff, ready, null, chosen.Air);
         Add(StageKind.Holding, ready, stop, null, Holding(chosen));
@@ -65,7 +66,7 @@ internal sealed class StageLine(CandidateTrial trial, Candidate chosen)
     /// <summary>The hour to which ready leaf keeps near its target while it waits; null where that is beyond the air that is known.</summary>
     public double? HeldWellTo(BedState ready, double readyHour)
     {
-        BedSetup bed = problem.Bed(trial.Saturation, BedResolution.Search) with { Start = ready };
+        BedSetup bed = problem.LoadedBed(trial.Saturation, BedResolution.Search, ready);
         double least = Moisture.DryBasis(problem.Style.TargetMoistureWetBasis - HeldWellWetBasis);
         var wither = new GivenWither(bed, trial.Main(Holding(chosen)).ByHour, []);
         return wither.RunToWater(least, Math.Max(problem.Ambient.LastHour, readyHour));

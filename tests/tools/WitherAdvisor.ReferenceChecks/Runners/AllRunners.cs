@@ -9,7 +9,7 @@ public static class AllRunners
     private static readonly Dictionary<string, IRunner> ByName = new IRunner[]
     {
         new MoistAirRunner(), new AirStateRunner(), new HumidityTableRunner(), new FaoRunner(), new RootZoneRunner(),
-        new OutturnRunner(), new BedCaseRunner(), new BedInstantRunner(), new HeldPlenumRunner(), new AdviceRunner(),
+        new OutturnRunner(), new BedCaseRunner(), new GrowingBedRunner(), new BedInstantRunner(), new HeldPlenumRunner(), new AdviceRunner(),
     }.ToDictionary(runner => runner.Name, StringComparer.Ordinal);
 
     public static bool Know(string name) => ByName.ContainsKey(name);
