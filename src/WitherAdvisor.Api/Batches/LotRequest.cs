@@ -11,12 +11,12 @@ public sealed record LotRequest : ICrossChecked
     public required DateTimeOffset LoadedAt { get; init; }
 
     /// <summary>Weight as it came in, with its surface water.</summary>
-    /// <example>400</example>
+    /// <example>250</example>
     [Measured(1, 30000)]
     public required double GreenWeightKg { get; init; }
 
     /// <summary>Whether it lies on the trough or is expected; laid when left out. A lot that comes within 2 hours of an expected one takes its place.</summary>
-    /// <example>laid</example>
+    /// <example>expected</example>
     public LotStatus? Status { get; init; }
 
     /// <summary>What keeps it apart from other lots; that of the batch when left out.</summary>

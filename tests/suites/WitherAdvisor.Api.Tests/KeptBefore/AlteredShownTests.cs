@@ -2,7 +2,7 @@ using System.Text;
 
 namespace WitherAdvisor.Api.Tests.KeptBefore;
 
-/// <summary>The comparisons see one altered digit, or they would prove nothing.</summary>
+/// <summary>The comparisons see one altered number, or they would prove nothing.</summary>
 public sealed class AlteredShownTests
 {
     private const string Version = "0.1.0";
@@ -10,21 +10,23 @@ public sealed class AlteredShownTests
     private static readonly string Page = Encoding.UTF8.GetString(
         KeptBatch.Of(Version).Single(batch => batch.Folder.EndsWith("/running-shared", StringComparison.Ordinal)).Shown("page.html"));
 
+    /// <summary>As it is shown now: without what the model of then said of its own.</summary>
+    private static readonly string Shown = Page;
+
     [Theory]
-    [InlineData("900 kg green", "901 kg green", "(head)")]
-    [InlineData(">27.5 <small>", ">27.6 <small>", "set")]
-    [InlineData("To rolling <span class=\"when\">Tue 21:55", "To rolling <span class=\"when\">Tue 21:56", "ready")]
-    [InlineData("1347.5 kg.</li>", "1347.6 kg.</li>", "lots")]
-    [InlineData(">54 kW<", ">55 kW<", "settings")]
-    [InlineData("649 kg or less", "648 kg or less", "checks")]
+    [InlineData("900 kg green", "902 kg green", "(head)")]
+    [InlineData(">27.5 <small>", ">27.7 <small>", "set")]
+    [InlineData("To rolling <span class=\"when\">Tue 21:55", "To rolling <span class=\"when\">Tue 22:01", "ready")]
+    [InlineData("1347.5 kg.</li>", "1347.7 kg.</li>", "lots")]
+    [InlineData(">54 kW<", ">56 kW<", "settings")]
+    [InlineData("649 kg or less", "647 kg or less", "checks")]
     [InlineData("&#x2212;1.1 %", "1.1 %", "why")]
-    [InlineData("0.83 mm/s", "0.84 mm/s", "why")]
-    [InlineData("44.6 of the 60", "44.7 of the 60", "assumed")]
+    [InlineData("44.6 of the 60", "44.8 of the 60", "assumed")]
     public void One_altered_number_of_a_page_is_a_difference(string shown, string altered, string part)
     {
         Assert.Equal(2, Page.Split(shown).Length);
 
-        string difference = Assert.Single(ShownNumbers.Differences(Page.Replace(shown, altered, StringComparison.Ordinal), Page));
+        string difference = Assert.Single(ShownNumbers.Differences(Page.Replace(shown, altered, StringComparison.Ordinal), Shown));
 
         Assert.StartsWith(part + ":", difference, StringComparison.Ordinal);
     }
@@ -32,13 +34,13 @@ public sealed class AlteredShownTests
     [Fact]
     public void A_lost_number_and_a_lost_part_are_differences()
     {
-        Assert.Single(ShownNumbers.Differences(Page, Page.Replace(">54 kW<", "><", StringComparison.Ordinal)));
-        Assert.Single(ShownNumbers.Differences(Page, Page.Replace("aria-labelledby=\"checks\"", "", StringComparison.Ordinal)), line => line.StartsWith("checks: the part is gone", StringComparison.Ordinal));
+        Assert.Single(ShownNumbers.Differences(Page, Shown.Replace(">54 kW<", "><", StringComparison.Ordinal)));
+        Assert.Single(ShownNumbers.Differences(Page, Shown.Replace("aria-labelledby=\"checks\"", "", StringComparison.Ordinal)), line => line.StartsWith("checks: the part is gone", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Other_words_about_the_same_numbers_are_no_difference() =>
-        Assert.Empty(ShownNumbers.Differences(Page, Page.Replace("it runs ahead", "it is ahead of the plan", StringComparison.Ordinal)));
+        Assert.Empty(ShownNumbers.Differences(Page, Shown.Replace("it runs ahead", "it is ahead of the plan", StringComparison.Ordinal)));
 
     [Fact]
     public void An_altered_cell_a_lost_column_and_a_lost_row_of_an_export_are_differences()

@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using System.Text;
 using System.Text.Json.Nodes;
 
 namespace WitherAdvisor.Api.Tests.KeptBefore;
 
 /// <summary>Pages and exports of the sites in a database of a released version.</summary>
-public sealed class KeptSiteTests(KeptLofts lofts)
+public sealed partial class KeptSiteTests(KeptLofts lofts)
 {
     public static TheoryData<string, string> Sites =>
         [.. KeptFile.Versions.SelectMany(version => KeptFile.In(version, "expected/sites").Select(site => (version, site)))];
@@ -54,7 +55,8 @@ public sealed class KeptSiteTests(KeptLofts lofts)
         foreach ((string file, string path) in new[] { ("batches", "batches?limit=500"), ("coefficient-sets", "coefficient-sets") })
         {
             string then = Renamed.By(Renamed.Codes, KeptFile.Text(version, $"expected/sites/{site}/{file}.json"));
-            Assert.Equal(then, await lofts.Of(version).Text($"/v1/sites/{site}/{path}"));
+            string now = await lofts.Of(version).Text($"/v1/sites/{site}/{path}");
+            Assert.Equal(then, SinceThen().Replace(now, ""));
         }
     }
 
@@ -69,4 +71,8 @@ public sealed class KeptSiteTests(KeptLofts lofts)
             Assert.Equal((string)row["request"]!, await lofts.Of(version).Text($"/v1/advice/{row["id"]}/request"));
         }
     }
+
+    /// <summary>Members that batches have had since.</summary>
+    [GeneratedRegex("\"whole_weight_kg\":[0-9.]+,|,\"lots\":\\[\\]")]
+    private static partial Regex SinceThen();
 }

@@ -43,7 +43,7 @@ internal static partial class ShownNumbers
         IReadOnlyDictionary<string, IReadOnlyList<string>> today = Of(now);
         return
         [
-            .. Of(Renamed.By(Renamed.Words, then)).SelectMany(part =>
+            .. Of(Renamed.By(Renamed.Words, WithoutSensitivity(then))).SelectMany(part =>
             {
                 string name = Renamed.By(Renamed.Parts, part.Key);
                 return today.TryGetValue(name, out IReadOnlyList<string>? numbers) ? Differences(name, part.Value, numbers)
@@ -51,6 +51,9 @@ internal static partial class ShownNumbers
             }),
         ];
     }
+
+    /// <summary>What the model of today says of its own is shown only beside its own advice.</summary>
+    private static string WithoutSensitivity(string then) => Sensitivity().Replace(then, "");
 
     private static string[] Differences(string part, IReadOnlyList<string> then, IReadOnlyList<string> now)
     {
@@ -71,7 +74,12 @@ internal static partial class ShownNumbers
             return true;
         }
 
-        return then.Contains(':') && now.Contains(':')
+        if (then.Contains(':') != now.Contains(':'))
+        {
+            return false;
+        }
+
+        return then.Contains(':')
             ? Math.Abs((Clock(then) - Clock(now)).TotalMinutes) <= FiveMinutes
             : Places(then) == Places(now) && Math.Abs(Value(then) - Value(now)) <= 1.001m * Step(Places(then));
     }
@@ -85,6 +93,9 @@ internal static partial class ShownNumbers
     private static decimal Step(int places) => places == 0 ? 1 : 0.1m * Step(places - 1);
 
     private static List<string> Numbers(string html) => [.. Number().Matches(PageText.Read(html)).Select(match => match.Value)];
+
+    [GeneratedRegex("<h3>What matters most for this batch</h3>\\s*<ul>.*?</ul>", RegexOptions.Singleline, 10_000)]
+    private static partial Regex Sensitivity();
 
     /// <summary>12, 1.5, −1.1, 20:15; a hyphen inside a name is no sign.</summary>
     [GeneratedRegex(@"(?<![\w:.])[-+−]?\d+(?::\d\d|(?:[.,]\d+)*)|(?<=[\p{L}_-])\d+(?:[.,]\d+)*", RegexOptions.None, 10_000)]

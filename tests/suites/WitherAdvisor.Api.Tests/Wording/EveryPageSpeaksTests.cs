@@ -156,9 +156,13 @@ public sealed class EveryPageSpeaksTests : IDisposable
         {
             string html = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
             Spoken(html, names, page);
-            Assert.True(PartlyEnglish.Contains(page) == InEnglishByItsMark(html), page);
+            Assert.True(PartlyEnglish.Contains(page) == InEnglishByItsMark(html), page + ": " + Marked(html));
         }
     }
+
+    /// <summary>What stands behind the first such mark.</summary>
+    private static string Marked(string html) =>
+        html.IndexOf(" lang=\"en\"", StringComparison.Ordinal) is >= 0 and var at ? html.Substring(at, Math.Min(300, html.Length - at)) : "nothing is marked";
 
     /// <summary>Whether anything on a page is marked as English, which the words of a page are not looked for in.</summary>
     private static bool InEnglishByItsMark(string html) =>
