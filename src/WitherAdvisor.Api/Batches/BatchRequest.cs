@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using WitherAdvisor.Fields;
 using WitherAdvisor.Loft.Intake;
 
@@ -40,6 +41,7 @@ public record BatchRequest : ICrossChecked
 
     /// <summary>Further lots laid on this leaf through the afternoon, come or expected, in any order; none when left out. The plan is for all together.</summary>
     [Listed(BatchRules.MostLots)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<LotRequest>? Lots { get; init; }
 
     public IEnumerable<FieldError> CrossCheck() =>

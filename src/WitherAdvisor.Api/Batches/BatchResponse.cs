@@ -14,7 +14,7 @@ public sealed record BatchResponse : BatchRequest
         Id = stored.Id;
         Site = stored.SiteId;
         Trough = stored.TroughId;
-        WholeWeightKg = stored.Batch.GreenWeightKg;
+        WholeWeightKg = stored.Batch.Lots.Count > 0 ? stored.Batch.GreenWeightKg : null;
         CreatedAt = stored.CreatedAt;
         UnloadedAt = stored.UnloadedAt;
         Status = BatchMapping.ToStatus(stored.Ended);
@@ -38,9 +38,10 @@ public sealed record BatchResponse : BatchRequest
     [JsonPropertyOrder(-1)]
     public required string Trough { get; init; }
 
-    /// <summary>Weight of all its lots as they came in or are expected.</summary>
+    /// <summary>Weight of all its lots as they came in or are expected; not there where it was loaded at once.</summary>
     /// <example>1176</example>
-    public required double WholeWeightKg { get; init; }
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public double? WholeWeightKg { get; init; }
 
     /// <summary>When it was entered.</summary>
     /// <example>2026-03-01T13:05:00+05:30</example>

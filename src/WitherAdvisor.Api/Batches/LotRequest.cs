@@ -3,7 +3,7 @@ using WitherAdvisor.Loft.Intake;
 
 namespace WitherAdvisor.Api.Batches;
 
-/// <summary>A further lot of a batch, laid on the leaf that lies on the trough. Of an expected lot hour and weight are enough.</summary>
+/// <summary>A further lot of a batch, laid on the leaf that lies on the trough. Hour and weight are enough.</summary>
 public sealed record LotRequest : ICrossChecked
 {
     /// <summary>When it lay on the trough, or is expected to; within 12 hours of the other lots.</summary>
@@ -11,18 +11,18 @@ public sealed record LotRequest : ICrossChecked
     public required DateTimeOffset LoadedAt { get; init; }
 
     /// <summary>Weight as it came in, with its surface water.</summary>
-    /// <example>250</example>
+    /// <example>200</example>
     [Measured(1, 30000)]
     public required double GreenWeightKg { get; init; }
 
     /// <summary>Whether it lies on the trough or is expected; laid when left out. A lot that comes within 2 hours of an expected one takes its place.</summary>
-    /// <example>expected</example>
+    /// <example>laid</example>
     public LotStatus? Status { get; init; }
 
     /// <summary>What keeps it apart from other lots; that of the batch when left out.</summary>
     public LabelRequest? Label { get; init; }
 
-    /// <summary>When plucking of it began; at most 30 hours before loading. Of an expected lot, as long before loading as that of the first when left out.</summary>
+    /// <summary>When plucking of it began; at most 30 hours before loading. As long before loading as that of the first lot when left out.</summary>
     /// <example>2026-03-01T11:30:00+05:30</example>
     public DateTimeOffset? PluckedFrom { get; init; }
 
@@ -39,22 +39,5 @@ public sealed record LotRequest : ICrossChecked
     public double? MeasuredMoistureWetBasisPercent { get; init; }
 
     public IEnumerable<FieldError> CrossCheck() =>
-    [
-        .. BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, null).Select(BatchFaultMapping.ToError),
-        .. Status == LotStatus.Expected ? [] : Unsaid(),
-    ];
-
-    private IEnumerable<FieldError> Unsaid()
-    {
-        const string Wanted = "a time as RFC 3339 has it, of every lot that is not expected";
-        if (PluckedFrom is null)
-        {
-            yield return FieldError.Missing("plucked_from", Wanted);
-        }
-
-        if (PluckedTo is null)
-        {
-            yield return FieldError.Missing("plucked_to", Wanted);
-        }
-    }
+        BatchRules.Times(PluckedFrom, PluckedTo, LoadedAt, null).Select(BatchFaultMapping.ToError);
 }

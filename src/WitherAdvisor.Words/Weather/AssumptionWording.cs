@@ -40,6 +40,7 @@ public static class AssumptionWording
             "assumption.air_not_forecast",
             ("unknown", air.UnknownHours), ("hours", air.Hours), ("what_was_done", string.Join("; ", Done(words, air)))),
         Assumption.LotsExpected expected => words.Say("assumption.lots_expected", ("lots", expected.Lots), ("weight", $"{expected.WeightKg:0.#}")),
+        Assumption.PluckingOfLotsUnknown lots => words.Say("assumption.plucking_of_lots_unknown", ("lots", lots.Lots)),
         Assumption.SaidThen then => Tell(words, then).Text,
         _ => DoubtWording.Sentence(words, assumption),
     };

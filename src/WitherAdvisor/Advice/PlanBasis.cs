@@ -41,7 +41,7 @@ internal sealed record PlanBasis(
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
         ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, weather.Readings, moved, Math.Max(longest, LastLotHour(batch) + LeastHoursAhead) + HoursBeyond);
         return new(
-            lots, leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(weather.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions, .. Expected(batch)], longest);
+            lots, leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(weather.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions, .. OfLots(batch)], longest);
     }
 
     /// <summary>The problem to search a plan for, in a night that is known.</summary>
@@ -95,10 +95,19 @@ internal sealed record PlanBasis(
     private static IReadOnlyList<WeatherReading> UpTo(IReadOnlyList<WeatherReading> readings, DateTimeOffset time) =>
         [.. readings.Where(reading => reading.Time <= time)];
 
-    private static IEnumerable<Assumption> Expected(Batch batch)
+    private static IEnumerable<Assumption> OfLots(Batch batch)
     {
         IReadOnlyList<LeafLot> expected = [.. batch.Lots.Where(lot => lot.IsExpected)];
-        return expected.Count > 0 ? [new Assumption.LotsExpected(expected.Count, expected.Sum(lot => lot.GreenWeightKg))] : [];
+        if (expected.Count > 0)
+        {
+            yield return new Assumption.LotsExpected(expected.Count, expected.Sum(lot => lot.GreenWeightKg));
+        }
+
+        int unsaid = batch.Lots.Count(lot => lot.PluckedFrom is null || lot.PluckedTo is null);
+        if (unsaid > 0)
+        {
+            yield return new Assumption.PluckingOfLotsUnknown(unsaid);
+        }
     }
 
     private static double LastLotHour(Batch batch) => (batch.LastLoadedAt - batch.LoadedAt).TotalHours;

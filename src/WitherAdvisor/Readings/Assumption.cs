@@ -137,6 +137,13 @@ public abstract partial record Assumption
         public override string Code => "lots_expected";
     }
 
+    /// <summary>When lots were plucked nobody said: as long before loading as the first that tells it.</summary>
+    /// <param name="Lots">Of which it is unknown.</param>
+    public sealed record PluckingOfLotsUnknown(int Lots) : Assumption
+    {
+        public override string Code => "plucking_of_lots_unknown";
+    }
+
     /// <summary>Told in a sentence by an answer that was given.</summary>
     /// <param name="SaidCode">Of it, as told then.</param>
     /// <param name="Sentence">As told then.</param>

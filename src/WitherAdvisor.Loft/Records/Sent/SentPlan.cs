@@ -13,13 +13,14 @@ internal static class SentPlan
     {
         SentFields turning = plan.Object("turning");
         SentFields expected = plan.Object("expected");
+        double fanShare = plan.Fraction("fan_share_percent", digits?.FanShare);
         return new(
-            SentAdvice.Beside(plan.List("stages"), digits?.Stages, Stage),
-            SentAdvice.Beside(plan.List("settings"), digits?.Settings, (one, exact) => Setting(one, exact, pressurePa)),
+            SentAdvice.Beside(plan.List("stages"), digits?.Stages, (one, exact) => Stage(one, exact, fanShare)),
+            SentAdvice.Beside(plan.List("settings"), digits?.Settings, (one, exact) => Setting(one, exact, pressurePa, fanShare)),
             turning.CountOrNull("every_hours"),
             turning.Numbers("at_hours", digits?.TurnHours),
             plan.Object("ready").Number("stop_hours", 2, digits?.StopHour),
-            plan.Fraction("fan_share_percent", digits?.FanShare),
+            fanShare,
             expected.Number("mean_hygrometric_difference_k", 2, digits?.MeanHygrometricDifferenceK),
             expected.Number("heat_kwh", 1, digits?.HeatKWh),
             expected.Fraction("largest_spread_points", digits?.LargestSpreadWetBasis),
@@ -49,22 +50,22 @@ internal static class SentPlan
         expected.FractionOrNull("final_moisture_p50_wet_basis_percent", digits?.P50),
         expected.FractionOrNull("final_moisture_p90_wet_basis_percent", digits?.P90));
 
-    private static PlanStage Stage(SentFields stage, PlanStage? digits) => new(
+    private static PlanStage Stage(SentFields stage, PlanStage? digits, double fanShare) => new(
         stage.Word<StageKind>("stage"),
         stage.Number("from_hour", 2, digits?.FromHour),
         stage.Number("to_hour", 2, digits?.ToHour),
         stage.NumberOrNull("wanted_hygrometric_difference_k", 2, digits?.WantedHygrometricDifferenceK),
-        Later(stage, "fan_share_percent", 2, digits?.FanShare, 100) ?? 1,
+        Later(stage, "fan_share_percent", 2, digits?.FanShare, 100) ?? fanShare,
         Later(stage, "run_share_percent", 2, digits?.RunShare, 100) ?? 1);
 
-    private static AirSetting Setting(SentFields setting, AirSetting? digits, double pressurePa) => new(
+    private static AirSetting Setting(SentFields setting, AirSetting? digits, double pressurePa, double fanShare) => new(
         setting.Number("hour", 2, digits?.Hour),
         setting.Word<StageKind>("stage"),
         Ambient(setting, digits?.Ambient, pressurePa),
         Plenum(setting, digits?.Plenum, pressurePa),
         setting.Fraction("hot_air_share_percent", digits?.HotAirShare),
         setting.Number("heat_kw", 2, digits?.HeatKW),
-        Later(setting, "fan_share_percent", 2, digits?.FanShare, 100) ?? 1,
+        Later(setting, "fan_share_percent", 2, digits?.FanShare, 100) ?? fanShare,
         Later(setting, "run_share_percent", 2, digits?.RunShare, 100) ?? 1);
 
     private static AirState Ambient(SentFields setting, AirState? digits, double pressurePa)

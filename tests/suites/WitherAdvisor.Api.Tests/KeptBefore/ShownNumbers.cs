@@ -53,7 +53,7 @@ internal static partial class ShownNumbers
     }
 
     /// <summary>What the model of today says of its own is shown only beside its own advice.</summary>
-    private static string WithoutSensitivity(string then) => Sensitivity().Replace(then, "");
+    public static string WithoutSensitivity(string then) => Sensitivity().Replace(then, "");
 
     private static string[] Differences(string part, IReadOnlyList<string> then, IReadOnlyList<string> now)
     {
@@ -92,7 +92,10 @@ internal static partial class ShownNumbers
 
     private static decimal Step(int places) => places == 0 ? 1 : 0.1m * Step(places - 1);
 
-    private static List<string> Numbers(string html) => [.. Number().Matches(PageText.Read(html)).Select(match => match.Value)];
+    /// <summary>Which model made an advice is said once another runs.</summary>
+    private static bool IsVersion(string value) => value.Count(letter => letter == '.') == 2;
+
+    private static List<string> Numbers(string html) => [.. Number().Matches(PageText.Read(html)).Select(match => match.Value).Where(value => !IsVersion(value))];
 
     [GeneratedRegex("<h3>What matters most for this batch</h3>\\s*<ul>.*?</ul>", RegexOptions.Singleline, 10_000)]
     private static partial Regex Sensitivity();

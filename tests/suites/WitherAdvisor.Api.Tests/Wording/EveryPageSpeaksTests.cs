@@ -162,7 +162,7 @@ public sealed class EveryPageSpeaksTests : IDisposable
 
     /// <summary>What stands behind the first such mark.</summary>
     private static string Marked(string html) =>
-        html.IndexOf(" lang=\"en\"", StringComparison.Ordinal) is >= 0 and var at ? html.Substring(at, Math.Min(300, html.Length - at)) : "nothing is marked";
+        html.IndexOf(" lang=\"en\"", html.IndexOf("<main ", StringComparison.Ordinal), StringComparison.Ordinal) is >= 0 and var at ? html.Substring(at, Math.Min(300, html.Length - at)) : "nothing is marked";
 
     /// <summary>Whether anything on a page is marked as English, which the words of a page are not looked for in.</summary>
     private static bool InEnglishByItsMark(string html) =>

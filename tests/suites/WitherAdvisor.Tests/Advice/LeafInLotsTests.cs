@@ -84,6 +84,7 @@ public sealed class LeafInLotsTests
 
         Assert.Equal(JsonSerializer.Serialize(Of(Afternoon).Plan), JsonSerializer.Serialize(expected.Plan));
         Assert.Contains(new Assumption.LotsExpected(1, 376), expected.Assumptions);
+        Assert.Contains(new Assumption.PluckingOfLotsUnknown(1), expected.Assumptions);
     }
 
     [Fact]
