@@ -34,7 +34,7 @@ internal sealed record Unit(string Suffix, string Symbol, int Decimals)
             new("m3_per_s_per_m2", "m³/s per m²", 4),
             new("kw", "kW", 2),
             new("kwh", "kWh", 1),
-            new("weather_code", "of WMO code table 4677", 0),
+            new("weather_code", "WMO 4677", 0),
             new("kwh_per_kg_made_tea", "kWh per kg of made tea", 2),
             new("mark", "on the scale", 2),
             new("turns", "turns", 0),
