@@ -39,7 +39,8 @@ internal sealed class SqliteBatches(SqliteDatabase database) : IBatchStore
         StoredBatch batch, MadeAdvice advice, bool onceOnly, SqliteConnection connection, DbTransaction transaction)
     {
         object place = OnTroughAt(batch.SiteId, batch.TroughId, batch.Batch.LoadedAt);
-        List<StoredBatch> lying = [.. connection.Query<BatchRow>(BatchSql.OnTrough, place, transaction).Select(row => BatchSql.Whole(row, connection, transaction))];
+        IEnumerable<BatchRow> rows = connection.Query<BatchRow>(BatchSql.OnTrough, place, transaction);
+        List<StoredBatch> lying = [.. rows.Select(row => BatchSql.Whole(row, connection, transaction))];
         if (onceOnly && lying.Find(other => other.Batch == batch.Batch) is { } same)
         {
             return new(lying, same);

@@ -47,7 +47,8 @@ public sealed record StatelessAdviceRequest : ICrossChecked
 
     public IEnumerable<FieldError> CrossCheck() =>
     [
-        .. BatchRules.Load(WholeWeightKg, TroughMapping.ToDomain(Trough), Batch.Lots is { Count: > 0 }).Select(fault => BatchFaultMapping.ToError(fault).Inside("batch")),
+        .. BatchRules.Load(WholeWeightKg, TroughMapping.ToDomain(Trough), Batch.Lots is { Count: > 0 })
+            .Select(fault => BatchFaultMapping.ToError(fault).Inside("batch")),
         .. RepeatedTimes.In(Weather ?? [], "weather"),
         .. RepeatedTimes.In(Forecast ?? [], "forecast"),
         .. TooLate(Weather ?? [], "weather"),

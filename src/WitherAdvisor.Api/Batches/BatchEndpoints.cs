@@ -45,7 +45,8 @@ internal static class BatchEndpoints
         BatchOnTroughRequest batch = body.Value;
         return await intake.Take(site, batch.Trough, BatchMapping.ToDomain(batch), onceOnly: false, cancel) switch
         {
-            IntakeResult.Taken taken => TypedResults.Created($"/v1/batches/{taken.Batch.Id}", Answer(taken.Batch, taken.Warnings, taken.Advice, await feeds.Of(site, cancel))),
+            IntakeResult.Taken taken => TypedResults.Created(
+                $"/v1/batches/{taken.Batch.Id}", Answer(taken.Batch, taken.Warnings, taken.Advice, await feeds.Of(site, cancel))),
             IntakeResult.Refused refused => Problem.InvalidInput([.. refused.Faults.Select(BatchFaultMapping.ToError)]),
             IntakeResult.UnknownTrough => Problem.Unknown("trough", batch.Trough),
             _ => Problem.Unknown("site", site),

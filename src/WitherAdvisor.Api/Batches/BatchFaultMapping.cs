@@ -21,7 +21,8 @@ internal static class BatchFaultMapping
             $"at most {leaf.MostKg:0.##} kg on this trough: {leaf.AreaM2} m² at {leaf.MostKgPerM2} kg/m²"),
         BatchFault.TooMuchWithLot lot => FieldError.Of(
             "green_weight_kg", $"{lot.GivenKg}",
-            $"at most {Math.Max(lot.MostKg - lot.LyingKg, 0):0.##} kg: the trough takes {lot.MostKg:0.##} kg, of which {lot.LyingKg:0.##} kg are on it or expected"),
+            $"at most {Math.Max(lot.MostKg - lot.LyingKg, 0):0.##} kg: "
+            + $"the trough takes {lot.MostKg:0.##} kg, of which {lot.LyingKg:0.##} kg are on it or expected"),
         BatchFault.LotTooFarApart lot => Wrong(
             "loaded_at", lot.LoadedAt, $"within {lot.MostHours} h of the other lots, {Rfc3339.Format(lot.Other)}"),
         _ => throw new ArgumentOutOfRangeException(nameof(fault), fault, "No field for this fault."),

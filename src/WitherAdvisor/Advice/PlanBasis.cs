@@ -39,9 +39,10 @@ internal sealed record PlanBasis(
         IReadOnlyList<LeafEstimate> lots = [.. batch.EachLot.Select(lot => EstimateLeaf(request, weather, lot, UpTo(unread, lot.LoadedAt)))];
         LeafEstimate leaf = LeafOfLots.Mean([.. batch.EachLot.Zip(lots, (lot, estimate) => (lot.GreenWeightKg, estimate))]);
         double longest = request.Site.Style.LongestHoursSincePlucking - (batch.LoadedAt - batch.PluckedFrom).TotalHours;
-        ForecastAhead ahead = ForecastAhead.Of(request.Site, batch.LoadedAt, weather.Readings, moved, Math.Max(longest, LastLotHour(batch) + LeastHoursAhead) + HoursBeyond);
-        return new(
-            lots, leaf, ahead, [.. leaf.Missing, .. StaleWeather.Of(weather.Readings, standIns, batch.LoadedAt), .. ahead.Assumptions, .. OfLots(batch)], longest);
+        ForecastAhead ahead = ForecastAhead.Of(
+            request.Site, batch.LoadedAt, weather.Readings, moved, Math.Max(longest, LastLotHour(batch) + LeastHoursAhead) + HoursBeyond);
+        IEnumerable<Assumption> stale = StaleWeather.Of(weather.Readings, standIns, batch.LoadedAt);
+        return new(lots, leaf, ahead, [.. leaf.Missing, .. stale, .. ahead.Assumptions, .. OfLots(batch)], longest);
     }
 
     /// <summary>The problem to search a plan for, in a night that is known.</summary>

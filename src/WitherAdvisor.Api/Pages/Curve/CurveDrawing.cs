@@ -106,7 +106,9 @@ public sealed class CurveDrawing
 
     /// <summary>Leaf only grows lighter but where more is laid on, a kilogram at least.</summary>
     private static IEnumerable<double> LaidOnHours(IReadOnlyList<CurvePoint> curve) =>
-        curve.Zip(curve.Skip(1)).Where(pair => pair.Second.LeafWeightKg > pair.First.LeafWeightKg + RisesByKg).Select(pair => pair.Second.Hour).Distinct();
+        curve.Zip(curve.Skip(1))
+            .Where(pair => pair.Second.LeafWeightKg > pair.First.LeafWeightKg + RisesByKg)
+            .Select(pair => pair.Second.Hour).Distinct();
 
     private static CurveScale MoistureScale(IReadOnlyList<CurvePoint> curve, double target)
     {

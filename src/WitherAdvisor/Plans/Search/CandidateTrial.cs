@@ -77,7 +77,8 @@ internal sealed class CandidateTrial(PlanProblem problem)
     {
         Simulated++;
         return TrialWither.Run(problem.Bed(saturation, BedResolution.Turning), new(
-            Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon, surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour),
+            Surface(air), Main(air), turns, problem.TargetDryBasis, atLeastTo, horizon,
+            surfaceEndHour ?? (problem.IsInSurfaceStage ? null : problem.Start.Hour),
             Loading: ambient, LoadedHour: problem.LoadedHour));
     }
 

@@ -1,11 +1,5 @@
 namespace WitherAdvisor.Plans.Search;
 
-/// <summary>When the leaf is turned.</summary>
-/// <param name="Hours">Hours from loading.</param>
-/// <param name="LargestSpreadWetBasis">Largest spread of tissue moisture between layers.</param>
-/// <param name="WithOneMoreWetBasis">The same with one turn more; null where no more fit in.</param>
-internal sealed record TurnPlan(IReadOnlyList<double> Hours, double LargestSpreadWetBasis, double? WithOneMoreWetBasis);
-
 /// <summary>
 /// Chooses how often the leaf is turned and when. How often: by how far the layers would part if nobody turned, so that a
 /// little more leaf is never more than a turn more. When: each time they have parted by the same amount, which holds the

@@ -34,7 +34,8 @@ internal sealed class UncertainWither(CandidateTrial trial, Candidate chosen, Un
             Loading: trial.Loading.MissedBy(heldK, nightK), LoadedHour: problem.LoadedHour);
         DryingTrace trace = TrialWither.Run(setup, schedule);
         double? ready = trace.TargetHour is { } hour ? hour + chosen.CoolingDelayHours : null;
-        return new(trace, setup.DryMassKgPerM2 + setup.Later.Sum(lot => lot.DryMassKgPerM2), ready, Moisture.WetBasis(FinalWater(setup, schedule, trace, nightK)));
+        double dryMass = setup.DryMassKgPerM2 + setup.Later.Sum(lot => lot.DryMassKgPerM2);
+        return new(trace, dryMass, ready, Moisture.WetBasis(FinalWater(setup, schedule, trace, nightK)));
     }
 
     /// <summary>Leaf that is ready by the plan's clock waits on slow air to the stop, whatever a case's own leaf does.</summary>

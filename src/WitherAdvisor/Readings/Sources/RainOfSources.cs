@@ -19,10 +19,10 @@ internal sealed class RainOfSources
         foreach (IGrouping<(WeatherSource, string?), int> source in Enumerable.Range(0, stated.Length).GroupBy(at => (rows[at].Source, rows[at].Feed)))
         {
             int[] byTime = [.. source.OrderBy(at => rows[at].Reading.Time)];
-            IReadOnlyList<WeatherReading> readings = RainSteps.Stated([.. byTime.Select(at => rows[at].Reading)]);
+            IReadOnlyList<WeatherReading> withTimes = RainSteps.Stated([.. byTime.Select(at => rows[at].Reading)]);
             for (int place = 0; place < byTime.Length; place++)
             {
-                stated[byTime[place]] = rows[byTime[place]] with { Reading = readings[place] };
+                stated[byTime[place]] = rows[byTime[place]] with { Reading = withTimes[place] };
             }
         }
 

@@ -13,7 +13,7 @@ public sealed class EveryPageSpeaksTests : IDisposable
 {
     /// <summary>Units, file formats, zones and our own name; letters of the season's calendar.</summary>
     private static readonly string[] EverywhereTheSame =
-        ["witheradvisor", "hpa", "kpa", "kwh", "csv", "utc", "etc", "asia", "colombo", "parquet", "english", "defaults", "learned", "min"];
+        ["witheradvisor", "hpa", "kpa", "kwh", "csv", "utc", "etc", "asia", "colombo", "parquet", "english", "defaults", "learned", "min", "wmo"];
 
     /// <summary>Pages that hold something English, and say so: a document.</summary>
     private static readonly string[] PartlyEnglish = ["/model"];

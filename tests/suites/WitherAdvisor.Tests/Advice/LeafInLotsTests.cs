@@ -32,7 +32,9 @@ public sealed class LeafInLotsTests
         PlanStage loading = plan.Stages[0];
         Assert.Equal((StageKind.Loading, 0, LastLotHour), (loading.Kind, loading.FromHour, loading.ToHour));
         Assert.Null(loading.WantedHygrometricDifferenceK);
-        Assert.All(plan.Settings.Where(setting => setting.Hour < LastLotHour), setting => Assert.Equal((0, 1, 1), (setting.HeatKW, setting.FanShare, setting.RunShare)));
+        Assert.All(
+            plan.Settings.Where(setting => setting.Hour < LastLotHour),
+            setting => Assert.Equal((0, 1, 1), (setting.HeatKW, setting.FanShare, setting.RunShare)));
         Assert.NotEmpty(plan.TurnHours);
         Assert.All(plan.TurnHours, turn => Assert.True(turn > LastLotHour));
         Assert.Empty(advice.Broken);
