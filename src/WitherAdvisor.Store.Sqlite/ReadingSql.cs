@@ -13,7 +13,8 @@ internal static class ReadingSql
         INSERT INTO WeatherReading (SiteId, Source, Feed, SavedAtMs, {ValueColumns})
         VALUES (
             @SiteId, @Source, @Feed, @SavedAtMs, @TimeMs,
-            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2, @Instrument, @RainMinutes, @RainMinutesFrom, @WeatherCode, @VisibilityM)
+            @DryBulbC, @DewPointC, @WetBulbC, @RelativeHumidity, @RainMm, @WindMPerS, @StationPressurePa, @ShortwaveWPerM2, @Instrument,
+            @RainMinutes, @RainMinutesFrom, @WeatherCode, @VisibilityM)
         ON CONFLICT (SiteId, TimeMs, Source, Feed)
         """;
 

@@ -49,7 +49,9 @@ internal sealed record SiteRow(
     }
 
     public StoredSite ToSite() => new(
-        Id, Name, TimeZone, new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa) { Heat = new() { LoftKW = LoftHeaterKW } }, Feed);
+        Id, Name, TimeZone,
+        new Site(ElevationM, LatitudeDeg, LongitudeDeg, HotAirC, ToStyle(), StationPressurePa) { Heat = new() { LoftKW = LoftHeaterKW } },
+        Feed);
 
     private WitherStyle ToStyle() => new()
     {

@@ -31,7 +31,9 @@ internal sealed class ReadingsBody(CsvTable? readings, ProblemResult? refusal)
         }
 
         KeptRows keep = context.Request.Query[KeepName] == GoodRows ? KeptRows.GoodRows : KeptRows.AllOrNone;
-        DateTimeOffset? latest = context.Request.Query[KindName] == Observed ? ObservedTimes.Latest(context.RequestServices.GetRequiredService<TimeProvider>()) : null;
+        DateTimeOffset? latest = context.Request.Query[KindName] == Observed
+            ? ObservedTimes.Latest(context.RequestServices.GetRequiredService<TimeProvider>())
+            : null;
         Refusable<CsvTable> read = MediaTypeDoor.IsCsv(context.Request) ? CsvReadings.Read(bytes.Value, keep, latest) : OfJson(bytes.Value, keep, latest);
         return read.Refusal is null ? new(read.Value, null) : new(null, read.Refusal);
     }

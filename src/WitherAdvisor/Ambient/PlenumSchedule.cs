@@ -15,7 +15,8 @@ internal sealed class PlenumSchedule
     private PlenumSchedule(AmbientForecast ambient, InletAir[] hours) => (this.ambient, this.hours, ByHour) = (ambient, hours, new(hours));
 
     /// <summary>The least heat that holds a hygrometric difference (K) without passing a dry bulb (°C) that may change by the hour.</summary>
-    public static PlenumSchedule ForDifference(AmbientForecast ambient, double wantedK, Func<int, AirState, double> ceilingC, double fanShare = 1, double runShare = 1) =>
+    public static PlenumSchedule ForDifference(
+        AmbientForecast ambient, double wantedK, Func<int, AirState, double> ceilingC, double fanShare = 1, double runShare = 1) =>
         Of(ambient, (hour, air) => PlenumForDifference(air, wantedK, ceilingC(hour, air)), fanShare, runShare);
 
     /// <summary>

@@ -74,7 +74,8 @@ internal sealed class CanopyRun
             double lacking = laid;
             if (demandMm >= 0)
             {
-                double left = fog is not null && fog.KeepsWet[hour] && laid > 0 ? 1 : ShareLeft((rain + dew + fogged) / capacity, ExchangeShare * dryingFactor * demandMm / capacity);
+                bool staysWet = fog is not null && fog.KeepsWet[hour] && laid > 0;
+                double left = staysWet ? 1 : ShareLeft((rain + dew + fogged) / capacity, ExchangeShare * dryingFactor * demandMm / capacity);
                 rain *= left;
                 dew *= left;
                 fogged *= left;

@@ -10,7 +10,8 @@ namespace WitherAdvisor.Canopy;
 /// <param name="FogMm">From fog and drizzle.</param>
 /// <param name="UnknownRainMm">What rain in all unknown hours would add.</param>
 /// <param name="DryingErrorMm">Standard deviation by how fast it dried and how much fog laid.</param>
-internal sealed record InterceptionStorage(CanopyRun Best, FogDeposit Fog, double RainMm, double DewMm, double FogMm, double UnknownRainMm, double DryingErrorMm)
+internal sealed record InterceptionStorage(
+    CanopyRun Best, FogDeposit Fog, double RainMm, double DewMm, double FogMm, double UnknownRainMm, double DryingErrorMm)
 {
     /// <summary>A canopy forgets in days: the drying trials start this long before the end, hours.</summary>
     private const int TrialH = 240;

@@ -29,7 +29,8 @@ internal static class DryGauge
                 && humid >= LeastHumidDays && humid >= LeastHumidShare * days)
             {
                 yield return new(
-                    new Assumption.GaugeDry((int)Math.Round(days), humid), run[0].Time, run[^1].Time, reading => reading.RainMm == 0, WeatherFinding.WithoutRain);
+                    new Assumption.GaugeDry((int)Math.Round(days), humid), run[0].Time, run[^1].Time,
+                    reading => reading.RainMm == 0, WeatherFinding.WithoutRain);
             }
         }
     }

@@ -40,7 +40,8 @@ internal static class UploadEndpoints
 
         WeatherKind kind = reader.Choice<WeatherKind>(UploadForm.Kind, page.Words["upload.kind"]) ?? WeatherKind.Observed;
         KeptRows keep = reader.Choice<KeptRows>(UploadForm.Keep, page.Words["upload.keep"]) ?? KeptRows.AllOrNone;
-        CsvTable? table = await UploadForm.Read(reader, keep, kind == WeatherKind.Observed ? ObservedTimes.Latest(clock) : null, http.Request.Form.Files.GetFile(UploadForm.File), cancel);
+        DateTimeOffset? latest = kind == WeatherKind.Observed ? ObservedTimes.Latest(clock) : null;
+        CsvTable? table = await UploadForm.Read(reader, keep, latest, http.Request.Form.Files.GetFile(UploadForm.File), cancel);
         if (table is null || reader.Problems.Count > 0)
         {
             return Draw(found, reader.Filled, page, status: StatusCodes.Status422UnprocessableEntity);

@@ -10,6 +10,8 @@ namespace WitherAdvisor.Loft.Records.Sent;
 /// <summary>Reads the answer of REST, version 1, as it was sent.</summary>
 internal static class SentAdvice
 {
+    private const double SameStopHours = 0.006;
+
     /// <summary>What was advised.</summary>
     /// <param name="answerJson">What was sent.</param>
     /// <param name="digits">What it may have been rounded from.</param>
@@ -34,8 +36,7 @@ internal static class SentAdvice
             Beside<FactorEffect>(answer.List("effects"), digits?.Effects, SentBed.Effect),
             Beside<WeighingCheck>(answer.List("checks"), digits?.Checks, SentBed.Check),
             Beside<LimitNotice>(answer.List("notices"), digits?.Notices, SentBed.Notice),
-            // Answers did not always tell what would meet a wish; what is kept beside them does.
-            answer.Holds("reliefs") ? Beside<Relief>(answer.List("reliefs"), digits?.Reliefs, SentBed.Relief) : digits?.Reliefs ?? [],
+            Reliefs(answer, digits),
             SentLeaf.Read(answer, digits?.Leaf),
             Assumptions(answer.List("assumptions"), digits?.Assumptions),
             answer.Text("coefficient_set"),
@@ -43,6 +44,18 @@ internal static class SentAdvice
         {
             Broken = answer.Holds("broken") ? Beside<LimitNotice>(answer.List("broken"), digits?.Broken, SentBed.Notice) : [],
         };
+    }
+
+    /// <summary>Answers did not always tell what would meet a wish; what stands beside them does, where it is of the plan that was sent.</summary>
+    private static IReadOnlyList<Relief> Reliefs(SentFields answer, AdviceOutcome.Advised? digits)
+    {
+        if (answer.Holds("reliefs"))
+        {
+            return Beside<Relief>(answer.List("reliefs"), digits?.Reliefs, SentBed.Relief);
+        }
+
+        double sentStop = answer.Object("plan").Object("ready").Number("stop_hours", 2, null);
+        return digits is not null && Math.Abs(digits.Plan.StopHour - sentStop) < SameStopHours ? digits.Reliefs : [];
     }
 
     private static AdviceOutcome.CannotAdvise Refused(SentFields answer, AdviceOutcome.CannotAdvise? digits)

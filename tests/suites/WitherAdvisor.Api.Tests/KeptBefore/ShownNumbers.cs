@@ -40,7 +40,7 @@ internal static partial class ShownNumbers
     /// <summary>A line for each part that shows other numbers than then.</summary>
     public static IReadOnlyList<string> Differences(string then, string now)
     {
-        IReadOnlyDictionary<string, IReadOnlyList<string>> today = Of(now);
+        IReadOnlyDictionary<string, IReadOnlyList<string>> today = Of(Late().Replace(now, ""));
         return
         [
             .. Of(Renamed.By(Renamed.Words, WithoutSensitivity(then))).SelectMany(part =>
@@ -52,7 +52,7 @@ internal static partial class ShownNumbers
         ];
     }
 
-    /// <summary>What the model of today says of its own is shown only beside its own advice.</summary>
+    /// <summary>What the model of today says of its own is shown only beside its own advice: sensitivities, and reliefs, which were not sent then.</summary>
     public static string WithoutSensitivity(string then) => Sensitivity().Replace(then, "");
 
     private static string[] Differences(string part, IReadOnlyList<string> then, IReadOnlyList<string> now)
@@ -97,8 +97,12 @@ internal static partial class ShownNumbers
 
     private static List<string> Numbers(string html) => [.. Number().Matches(PageText.Read(html)).Select(match => match.Value).Where(value => !IsVersion(value))];
 
-    [GeneratedRegex("<h3>What matters most for this batch</h3>\\s*<ul>.*?</ul>", RegexOptions.Singleline, 10_000)]
+    [GeneratedRegex("<h3>What (?:matters most for this batch|would meet the wish)</h3>\\s*<ul>.*?</ul>", RegexOptions.Singleline, 10_000)]
     private static partial Regex Sensitivity();
+
+    /// <summary>A missed wish stands at the head of the page since.</summary>
+    [GeneratedRegex("<p class=\"overdue\">Wanted by.*?</p>", RegexOptions.Singleline, 10_000)]
+    private static partial Regex Late();
 
     /// <summary>12, 1.5, −1.1, 20:15; a hyphen inside a name is no sign.</summary>
     [GeneratedRegex(@"(?<![\w:.])[-+−]?\d+(?::\d\d|(?:[.,]\d+)*)|(?<=[\p{L}_-])\d+(?:[.,]\d+)*", RegexOptions.None, 10_000)]
