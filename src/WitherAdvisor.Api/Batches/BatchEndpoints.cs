@@ -96,10 +96,10 @@ internal static class BatchEndpoints
 
     private static TakenBatchResponse Answer(
         StoredBatch batch, IReadOnlyList<Loft.Intake.LotWarning> warnings, KeptAdvice advice, FeedStateResponse? feed) => new()
-    {
-        Batch = BatchMapping.ToResponse(batch),
-        Warnings = [.. warnings.Select(LotWarningMapping.ToResponse)],
-        Kept = KeptAdviceResponse.Of(advice),
-        Feed = feed,
-    };
+        {
+            Batch = BatchMapping.ToResponse(batch),
+            Warnings = [.. warnings.Select(LotWarningMapping.ToResponse)],
+            Kept = KeptAdviceResponse.Of(advice),
+            Feed = feed,
+        };
 }

@@ -24,13 +24,20 @@ internal static class DemoCard
         }
 
         SettingResponse set = plan.SetNow;
-        string turns = plan.Turning.EveryHours is { } hours ? $"every {hours} h: {string.Join(", ", plan.Turning.At.Select(at => at.ToString("HH:mm")))}" : "not needed";
         string[] lines =
         [
             $"  Set     plenum dry bulb {set.PlenumDryBulbC:F1} °C, wet bulb {set.PlenumWetBulbC:F1} °C, difference {set.HygrometricDifferenceK:F1} K, hot air {set.HotAirSharePercent:F0} % of the mix",
             $"  For     {plan.Ready.StopHours:F1} h: ready {plan.Ready.StopAt:HH:mm}, between {plan.Ready.P10At:HH:mm} and {plan.Ready.P90At:HH:mm} in eight cases of ten",
-            $"  Turn    {turns}",
+            $"  Turn    {Turns(plan.Turning)}",
         ];
         return string.Concat(lines.Select(line => line + Environment.NewLine));
+    }
+
+    private static string Turns(TurningResponse turning)
+    {
+        string times = string.Join(", ", turning.At.Select(at => at.ToString("HH:mm")));
+        return turning.At.Count == 0 ? "not needed"
+            : turning.EveryHours is { } hours ? $"every {hours} h: {times}"
+            : $"{turning.At.Count} times: {times}";
     }
 }

@@ -57,7 +57,7 @@ internal static class WeatherEndpoints
         string site, Body<IReadOnlyList<RainTotalRequest>> body,
         WeatherEntry keeping, TimeProvider clock, CancellationToken cancel)
     {
-        List<FieldError> ahead = 
+        List<FieldError> ahead =
         [
             .. body.Value.Select((total, at) =>
                 ObservedTimes.Check(FieldPath.Join(FieldPath.Item("", at), "to"), total.To, ObservedTimes.Latest(clock))).OfType<FieldError>(),

@@ -1,4 +1,5 @@
 using WitherAdvisor.Advice;
+using WitherAdvisor.Plans;
 using WitherAdvisor.Loft.Kept.Batches;
 
 namespace WitherAdvisor.Loft.Advising;
@@ -25,7 +26,7 @@ public static class FiguresOfAdvice
             To(2, advised?.Plan.StopHour),
             To(2, set?.Plenum.DryBulbC),
             To(2, set?.Plenum.HygrometricDifferenceK),
-            advised?.Plan.TurnIntervalHours,
+            MeanHoursBetweenTurns(advised?.Plan),
             To(2, advised?.ReadyHours.P10),
             To(2, advised?.ReadyHours.P50),
             To(2, advised?.ReadyHours.P90),
@@ -36,4 +37,7 @@ public static class FiguresOfAdvice
 
     // Adding 0 turns −0, which rounding makes of small negative numbers, into 0.
     private static double? To(int places, double? value) => value is { } known ? Math.Round(known, places) + 0.0 : null;
+
+    /// <summary>From loading on; null where no turn is advised.</summary>
+    private static double? MeanHoursBetweenTurns(WitherPlan? plan) => plan?.TurnHours is { Count: > 0 } turns ? turns[^1] / turns.Count : null;
 }

@@ -101,7 +101,9 @@ public sealed class PlanSearchTests
     {
         PlanProblem pressed = Ordinary with
         {
-            Start = WitherState.AtLoading(new(0.80, 0.20)), ReadyByHour = 6, Style = Ordinary.Style with { Pace = WitherPace.Fast },
+            Start = WitherState.AtLoading(new(0.80, 0.20)),
+            ReadyByHour = 6,
+            Style = Ordinary.Style with { Pace = WitherPace.Fast },
         };
 
         Candidate chosen = PlanSearch.Run(pressed).Best;

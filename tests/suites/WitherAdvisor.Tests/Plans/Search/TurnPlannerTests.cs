@@ -8,7 +8,8 @@ namespace WitherAdvisor.Tests.Plans.Search;
 public sealed class TurnPlannerTests
 {
     private static readonly PlanProblem RainWet = MadeProblem.In(MadeProblem.Of(40, _ => MadeProblem.Air(17, 0.95)))
-        with { Start = WitherState.AtLoading(new(0.80, 0.20)), LongestHours = 22 };
+        with
+    { Start = WitherState.AtLoading(new(0.80, 0.20)), LongestHours = 22 };
 
     [Fact]
     public void More_turns_hold_the_layers_nearer_and_what_one_more_brings_is_said()

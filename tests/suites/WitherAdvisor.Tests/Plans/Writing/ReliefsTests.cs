@@ -10,7 +10,8 @@ namespace WitherAdvisor.Tests.Plans.Writing;
 public sealed class ReliefsTests
 {
     private static readonly PlanProblem DryAir = MadeProblem.In(MadeProblem.Of(48, _ => MadeProblem.Differing(9)), WitherStyle.Short with { MostTurns = 4 })
-        with { LoadKgPerM2 = 16, Trough = new Trough(41), LongestHours = 40 };
+        with
+    { LoadKgPerM2 = 16, Trough = new Trough(41), LongestHours = 40 };
 
     [Fact]
     public void Leaf_that_would_have_to_wait_is_spread_as_thick_as_spares_it_and_the_trough_bears()
