@@ -18,7 +18,7 @@ public sealed partial class FirstStartTests
             await service.Prints("Pages: ");
 
             Assert.Matches(@"Set +plenum dry bulb \d", service.Printed);
-            Assert.Matches(@"Turn +every \d h: \d\d:\d\d", service.Printed);
+            Assert.Matches(@"Turn +(every \d h|\d times): \d\d:\d\d", service.Printed);
             MatchCollection pages = BatchPage().Matches(service.Printed);
             Assert.Equal(3, pages.Count);
             using HttpResponseMessage page = await service.Http.GetAsync(new Uri(pages[0].Value), cancel);
