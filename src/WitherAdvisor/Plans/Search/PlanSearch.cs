@@ -7,7 +7,8 @@ namespace WitherAdvisor.Plans.Search;
 internal sealed class PlanSearch
 {
     private const int Halvings = 14;
-    private const int GoldenSteps = 14;
+    private const int GoldenSteps = 10;
+    private const int Parts = 24;
 
     /// <summary>Ready this near to the earliest stop, h, is on time.</summary>
     private const double OnTimeHours = 0.02;
@@ -121,8 +122,15 @@ internal sealed class PlanSearch
         return from;
     }
 
-    /// <summary>The cheapest place between two, by golden section: costs fall to one place and rise from it.</summary>
+    /// <summary>The cheapest place between two: of places side by side the cheapest, and what lies about it by golden section.</summary>
     private double Cheapest(double from, double to)
+    {
+        double step = (to - from) / Parts;
+        int best = Enumerable.Range(0, Parts + 1).MinBy(part => Cost(from + part * step));
+        return CheapestNear(from + Math.Max(best - 1, 0) * step, from + Math.Min(best + 1, Parts) * step);
+    }
+
+    private double CheapestNear(double from, double to)
     {
         const double Golden = 0.6180339887498949;
         double left = to - Golden * (to - from);
